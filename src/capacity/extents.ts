@@ -18,12 +18,16 @@ export const smallestMember: Bytes = bytes(2n * unitBytes.MiB);
 /** The volume manager counts in sectors of 512 bytes; a device's odd tail is lost. */
 const sector = 512n;
 
-/** The whole extents that a member of this size gives its group. */
-export function usableExtents(member: Bytes, extent: Bytes): bigint {
+/**
+ * The whole extents that a member of this size gives its group.
+ *
+ * @param first where the first of them begins, where that is known: pvcreate(8) takes other alignments and larger metadata
+ */
+export function usableExtents(member: Bytes, extent: Bytes, first: Bytes = memberMetadata): bigint {
   if (extent <= 0n) throw new RangeError('an extent is at least one byte');
   if (member < smallestMember) return 0n;
   const sectors = member - (member % sector);
-  return (sectors - memberMetadata) / extent;
+  return sectors < first ? 0n : (sectors - first) / extent;
 }
 
 /** The extents that a logical volume of `size` takes from its group, copies and their metadata included. */

@@ -283,7 +283,7 @@ function compareGroup(
         }),
       );
     const device = member.deviceSize ?? disk.size;
-    const wanted = usableExtents(device, there.extent);
+    const wanted = usableExtents(device, there.extent, member.firstExtent);
     if (wanted > BigInt(member.extents))
       differences.push(
         tell({

@@ -339,7 +339,7 @@ gather_report() {
 }
 
 gather_groups() {
-  gather_report pvs vg_name,pv_name,pv_attr,pv_size,dev_size,pv_pe_count,pv_pe_alloc_count
+  gather_report pvs vg_name,pv_name,pv_attr,pv_size,dev_size,pe_start,pv_pe_count,pv_pe_alloc_count
   gather_report vgs vg_name,vg_extent_size,vg_extent_count,vg_free_count
   gather_report lvs vg_name,lv_name,lv_size,lv_attr,segtype,stripes
 }

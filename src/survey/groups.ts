@@ -74,9 +74,10 @@ function memberOf(row: Fields, named: FoundDevices['named']): SurveyedMember {
   const path = nameIn(row, 'pv_name');
   const device =
     isMissing(row) || path === undefined ? undefined : (named(path)?.name ?? path.replace('/dev/', ''));
-  const [size, deviceSize, extents = 0, given = 0] = [
+  const [size, deviceSize, firstExtent, extents = 0, given = 0] = [
     bytesIn(row, 'pv_size'),
     bytesIn(row, 'dev_size'),
+    bytesIn(row, 'pe_start'),
     countIn(row, 'pv_pe_count'),
     countIn(row, 'pv_pe_alloc_count'),
   ];
@@ -84,6 +85,7 @@ function memberOf(row: Fields, named: FoundDevices['named']): SurveyedMember {
     ...(device === undefined ? {} : { device }),
     ...(size === undefined ? {} : { size }),
     ...(device === undefined || deviceSize === undefined ? {} : { 'device-size': deviceSize }),
+    ...(device === undefined || firstExtent === undefined ? {} : { 'first-extent': firstExtent }),
     extents,
     free: Math.max(0, extents - given),
   };

@@ -147,7 +147,7 @@ function lostIn(
   if (there.missing > 0 || there.extent !== group.extent) return undefined;
   const names = new Map([...here].map(([name, disk]) => [disk, name]));
   const given = new Map<string, bigint>();
-  for (const { device = '', deviceSize: size, extents } of there.members) {
+  for (const { device = '', deviceSize: size, firstExtent, extents } of there.members) {
     const [disk, ...more] = disksUnder(survey, device);
     const name = disk === undefined || more.length > 0 ? undefined : names.get(disk);
     if (disk === undefined || name === undefined || !group.members.includes(name)) return undefined;
@@ -157,7 +157,8 @@ function lostIn(
     const isWhole = device === disk.name || isPartitionToTheEnd(survey, device, disk);
     if (!isWhole || lies < smallestMember || lies > disk.size) return undefined;
     // What it has grown by and the group has not taken up is still to come; more than it has, nothing gives.
-    if (usableExtents(lies, group.extent) > taken || taken * group.extent > lies) return undefined;
+    const room = usableExtents(lies, group.extent, firstExtent);
+    if (room > taken || taken * group.extent > lies) return undefined;
     given.set(name, (given.get(name) ?? 0n) + taken);
   }
   const all = [...given.values()].reduce((sum, each) => sum + each, 0n);

@@ -60,6 +60,8 @@ export interface SurveyedMember {
   /** The physical volume's size, as the group has taken it up. */
   readonly size: Bytes | undefined;
   readonly deviceSize: Bytes | undefined;
+  /** Where on the device its first extent begins; undefined where nothing said so. */
+  readonly firstExtent: Bytes | undefined;
   readonly extents: number;
   readonly free: number;
 }
@@ -147,6 +149,7 @@ const groupOf = (group: SurveyFile['volume-groups'][number]): SurveyedGroup => (
     device: member.device,
     size: counted(member.size),
     deviceSize: counted(member['device-size']),
+    firstExtent: counted(member['first-extent']),
     extents: member.extents,
     free: member.free,
   })),

@@ -45,11 +45,12 @@ function otherwise(change: (raw: string) => string): Survey {
       ...rest,
       'volume-groups': groups.map(({ logicalVolumes, members, ...group }) => ({
         ...group,
-        members: members.map(({ device, deviceSize, size, ...member }) => ({
+        members: members.map(({ device, deviceSize, firstExtent, size, ...member }) => ({
           ...member,
           device,
           size,
           'device-size': deviceSize,
+          'first-extent': firstExtent,
         })),
         'logical-volumes': logicalVolumes,
       })),

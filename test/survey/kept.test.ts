@@ -62,6 +62,7 @@ it('a survey keeps these keys and no other', () => {
     'volume-groups.members.device',
     'volume-groups.members.size',
     'volume-groups.members.device-size',
+    'volume-groups.members.first-extent',
     'volume-groups.members.extents',
     'volume-groups.members.free',
     'volume-groups.logical-volumes',

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fileSystemRoom, usageFrom } from '../../src/capacity/usage.ts';
 import type { Estate } from '../../src/estate/estate.ts';
 import { bytes } from '../../src/estate/size.ts';
+import { compareSurveys } from '../../src/survey/compare.ts';
 import { readGathered } from '../../src/survey/gathered.ts';
 import { capacityIn } from '../../src/survey/measured.ts';
 import { readSurvey, type Survey } from '../../src/survey/survey.ts';
@@ -76,6 +77,24 @@ describe('the room of a volume group that is surveyed', () => {
     ]);
     const estimated = { ...withRoom, ...plates(77) };
     expect(said(await judgedFiles(estimated, { ...estimated, ...plates(76) }))).toEqual([]);
+  });
+
+  it('is less by more room for metadata, which is no growth that the group has not taken up', async () => {
+    const shown = asPlayed(plates(77), { ...plain, firstExtent: 130 });
+    const base = { ...withRoom, ...plates(77), ...shown };
+    const { headroom } = await judgedFiles(base, { ...base, ...plates(76) });
+    // (40 GiB - 130 MiB) / 64 MiB on each of the two.
+    expect(headroom).toMatchObject([{ before: { capacity: 2n * 637n * (64n << 20n) } }]);
+    const surveys = { servers: surveysIn(shown), provider: undefined };
+    expect(compareSurveys(estateOf(plates(77)), surveys, undefined).differences).toEqual([]);
+    // Without a word on where the first extent begins, it may be a growth to come: then it is the estimate.
+    const silent = Object.fromEntries(
+      Object.entries(shown).map(([path, text]) => [path, text.replaceAll(/ *"first-extent".*\n/g, '')]),
+    );
+    const older = { ...base, ...silent };
+    expect((await judgedFiles(older, { ...older, ...plates(76) })).headroom[0]?.before).not.toHaveProperty(
+      'surveyed',
+    );
   });
 
   it('is the estimate, and nothing says otherwise, where no survey shows the group', async () => {
@@ -257,6 +276,7 @@ describe('one source for both sides', () => {
     isBare: fc.boolean(),
     hasBootPartition: fc.boolean(),
     hasOtherPartitions: fc.boolean(),
+    firstExtent: fc.constantFrom(1, 1, 4, 130),
   });
 
   it('makes a branch come to the same by surveys as by estimates, in every group that keeps its members', async () => {
@@ -295,10 +315,10 @@ describe('one source for both sides', () => {
           expect(is.free - was.free).toBe((other?.after?.free ?? 0n) - (other?.before?.free ?? 0n));
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 120 },
     );
-    expect(compared).toBeGreaterThan(20);
-    expect(apart).toBeGreaterThan(5);
+    expect(compared).toBeGreaterThan(5);
+    expect(apart).toBeGreaterThan(2);
   });
 
   it('is told from an earlier estate as it is told anew', () => {

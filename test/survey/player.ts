@@ -20,6 +20,8 @@ export interface Shape {
   readonly hasBootPartition: boolean;
   /** A group's members lie each in a partition, behind another one of a gibibyte that holds nothing. */
   readonly hasOtherPartitions?: boolean;
+  /** In MiB: pvcreate(8) was told an alignment, or more room for metadata, than it takes by itself. */
+  readonly firstExtent?: number;
 }
 
 export interface PlayedSurvey {
@@ -122,7 +124,8 @@ function gathered(estate: Estate, server: Server, shape: Shape): object {
     const members = group.members.flatMap((member) => beds.get(member) ?? []);
     if (members.length !== group.members.length) continue;
     const { extent } = group;
-    const free = members.map(({ size }) => (size - MiB) / extent);
+    const first = MiB * BigInt(shape.firstExtent ?? 1);
+    const free = members.map(({ size }) => (size - first) / extent);
     const all = free.reduce((sum, each) => sum + each, 0n);
     for (const [index, system] of group.fileSystems.entries()) {
       const called = `lv-${index}`;
@@ -188,13 +191,15 @@ function gathered(estate: Estate, server: Server, shape: Shape): object {
       }
     }
     for (const [of, { name, size }] of members.entries()) {
-      const extents = (size - MiB) / extent;
+      const extents = (size - first) / extent;
       pv.push({
         vg_name: group.name,
         pv_name: `/dev/${name}`,
         pv_attr: 'a--',
         pv_size: `${extents * extent}`,
         dev_size: `${size}`,
+        // Asked for since the script asks for it; the older answers have none.
+        ...(shape.firstExtent === undefined ? {} : { pe_start: `${first}` }),
         pv_pe_count: `${extents}`,
         pv_pe_alloc_count: `${extents - (free[of] ?? 0n)}`,
       });

@@ -53,13 +53,17 @@ export type ByteCount2 = string;
  */
 export type ByteCount3 = string;
 /**
+ * Where on the device its first extent begins.
+ */
+export type ByteCount4 = string;
+/**
  * A name as the server has it, without control characters.
  */
 export type SurveyText7 = string;
 /**
  * Its size.
  */
-export type ByteCount4 = string;
+export type ByteCount5 = string;
 /**
  * A name as the server has it, without control characters.
  */
@@ -75,27 +79,27 @@ export type SurveyText10 = string;
 /**
  * Its own size by its superblock: blocks times block size.
  */
-export type ByteCount5 = string;
+export type ByteCount6 = string;
 /**
  * Its block size.
  */
-export type ByteCount6 = string;
+export type ByteCount7 = string;
 /**
  * What it keeps for itself of that.
  */
-export type ByteCount7 = string;
+export type ByteCount8 = string;
 /**
  * What only the superuser may fill.
  */
-export type ByteCount8 = string;
+export type ByteCount9 = string;
 /**
  * What df gives as its size.
  */
-export type ByteCount9 = string;
+export type ByteCount10 = string;
 /**
  * What df gives as used.
  */
-export type ByteCount10 = string;
+export type ByteCount11 = string;
 
 /**
  * What a server's own tools show to be there, at one time: what `ullage survey add` keeps of it in surveys/SERVER.json.
@@ -181,6 +185,7 @@ export interface SurveyedMember {
   device?: SurveyText6;
   size?: ByteCount2;
   'device-size'?: ByteCount3;
+  'first-extent'?: ByteCount4;
   /**
    * How many extents it gives the group.
    */
@@ -195,7 +200,7 @@ export interface SurveyedMember {
  */
 export interface SurveyedLogicalVolume {
   name: SurveyText7;
-  size: ByteCount4;
+  size: ByteCount5;
   /**
    * How its extents lie.
    */
@@ -228,12 +233,12 @@ export interface SurveyedFileSystem {
    * Where fstab mounts it.
    */
   'in-fstab'?: string;
-  size?: ByteCount5;
-  'block-size'?: ByteCount6;
-  metadata?: ByteCount7;
-  reserved?: ByteCount8;
-  usable?: ByteCount9;
-  used?: ByteCount10;
+  size?: ByteCount6;
+  'block-size'?: ByteCount7;
+  metadata?: ByteCount8;
+  reserved?: ByteCount9;
+  usable?: ByteCount10;
+  used?: ByteCount11;
   /**
    * What df gives as available.
    */

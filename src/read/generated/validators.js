@@ -3280,7 +3280,7 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
   return validate58.errors = vErrors, errors === 0;
 }
 validate58.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var gathered = validate66, schema124 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "gathered.json", title: "GatheredFile", description: "What the script of `ullage survey script` prints: what a server's tools said, as they said it.", type: "object", additionalProperties: !1, required: ["format", "at"], properties: { format: { type: "string", enum: ["ullage-gathered-1"], description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, asked: { type: "array", items: { type: "string", enum: ["homes"] }, description: "What was asked for beside the usual: the mounts beneath /home, which are left out otherwise." }, versions: { type: "object", additionalProperties: { type: "string" }, description: "The tools that were asked, each with what it says of its version." }, lsblk: { type: "object", required: ["blockdevices"], properties: { blockdevices: { type: "array", items: { type: "object" } } }, description: "lsblk --json --bytes" }, serials: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "serial"], properties: { device: { type: "string" }, serial: { type: "string" } } }, description: "The disks' serial numbers as the kernel has them in /sys/block, for where lsblk knows none." }, contents: { type: "array", items: { type: "object" }, description: "What lies on the devices, as blkid finds it, for where lsblk knows of none." }, findmnt: { type: "object", required: ["filesystems"], properties: { filesystems: { type: "array", items: { type: "object" } } }, description: "The mounts of block devices, as findmnt --list --json has them." }, df: { type: "string", description: "df -P" }, swaps: { type: "string", description: "The devices that are swapped to, one a line." }, pvs: { $ref: "#/$defs/report", description: "pvs --reportformat json" }, vgs: { $ref: "#/$defs/report", description: "vgs --reportformat json" }, lvs: { $ref: "#/$defs/report", description: "lvs --reportformat json" }, fstab: { type: "string", description: "The first three fields of fstab's lines that mount a block device." }, superblocks: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "text"], properties: { device: { type: "string" }, text: { type: "string" } } }, description: "Of ext and xfs file systems: the figures that dumpe2fs -h or xfs_db prints, a line each." }, unseen: { type: "array", items: { type: "object", additionalProperties: !1, required: ["what", "why"], properties: { what: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, why: { type: "string" } } }, description: "What could not be seen, and why." } }, $defs: { report: { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." } } }, schema127 = { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, schema154 = { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." }, pattern56 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", "u");
+var gathered = validate66, schema124 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "gathered.json", title: "GatheredFile", description: "What the script of `ullage survey script` prints: what a server's tools said, as they said it.", type: "object", additionalProperties: !1, required: ["format", "at"], properties: { format: { type: "string", enum: ["ullage-gathered-1"], description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, asked: { type: "array", items: { type: "string", enum: ["homes"] }, description: "What was asked for beside the usual: the mounts beneath /home, which are left out otherwise." }, versions: { type: "object", additionalProperties: { type: "string" }, description: "The tools that were asked, each with what it says of its version." }, lsblk: { type: "object", required: ["blockdevices"], properties: { blockdevices: { type: "array", items: { type: "object" } } }, description: "lsblk --json --bytes" }, serials: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "serial"], properties: { device: { type: "string" }, serial: { type: "string" } } }, description: "The disks' serial numbers as the kernel has them in /sys/block, for where lsblk knows none." }, contents: { type: "array", items: { type: "object" }, description: "What lies on the devices, as blkid finds it, for where lsblk knows of none." }, findmnt: { type: "object", required: ["filesystems"], properties: { filesystems: { type: "array", items: { type: "object" } } }, description: "The mounts of block devices, as findmnt --list --json has them." }, df: { type: "string", description: "df -P" }, swaps: { type: "string", description: "The devices that are swapped to, one a line." }, pvs: { $ref: "#/$defs/report", description: "pvs --reportformat json" }, vgs: { $ref: "#/$defs/report", description: "vgs --reportformat json" }, lvs: { $ref: "#/$defs/report", description: "lvs --reportformat json" }, fstab: { type: "string", description: "The first three fields of fstab's lines that mount a block device." }, superblocks: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "text"], properties: { device: { type: "string" }, text: { type: "string" } } }, description: "Of ext and xfs file systems: the figures that dumpe2fs -h or xfs_db prints, a line each." }, unseen: { type: "array", items: { type: "object", additionalProperties: !1, required: ["what", "why"], properties: { what: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, why: { type: "string" } } }, description: "What could not be seen, and why." } }, $defs: { report: { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." } } }, schema127 = { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, schema155 = { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." }, pattern56 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", "u");
 function validate66(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate66.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3489,7 +3489,7 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
       let data20 = data.pvs;
       if (data20 && typeof data20 == "object" && !Array.isArray(data20)) {
         if (data20.report === void 0) {
-          let err31 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema154.required, parentSchema: schema154, data: data20 };
+          let err31 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema155.required, parentSchema: schema155, data: data20 };
           vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
         }
         if (data20.report !== void 0) {
@@ -3499,17 +3499,17 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i5 = 0; i5 < len5; i5++) {
               let data22 = data21[i5];
               if (!(data22 && typeof data22 == "object" && !Array.isArray(data22))) {
-                let err32 = { instancePath: instancePath + "/pvs/report/" + i5, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema154.properties.report.items.type, parentSchema: schema154.properties.report.items, data: data22 };
+                let err32 = { instancePath: instancePath + "/pvs/report/" + i5, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.properties.report.items.type, parentSchema: schema155.properties.report.items, data: data22 };
                 vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
               }
             }
           } else {
-            let err33 = { instancePath: instancePath + "/pvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema154.properties.report.type, parentSchema: schema154.properties.report, data: data21 };
+            let err33 = { instancePath: instancePath + "/pvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema155.properties.report.type, parentSchema: schema155.properties.report, data: data21 };
             vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
           }
         }
       } else {
-        let err34 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema154.type, parentSchema: schema154, data: data20 };
+        let err34 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.type, parentSchema: schema155, data: data20 };
         vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
@@ -3517,7 +3517,7 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
       let data23 = data.vgs;
       if (data23 && typeof data23 == "object" && !Array.isArray(data23)) {
         if (data23.report === void 0) {
-          let err35 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema154.required, parentSchema: schema154, data: data23 };
+          let err35 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema155.required, parentSchema: schema155, data: data23 };
           vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
         }
         if (data23.report !== void 0) {
@@ -3527,17 +3527,17 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i6 = 0; i6 < len6; i6++) {
               let data25 = data24[i6];
               if (!(data25 && typeof data25 == "object" && !Array.isArray(data25))) {
-                let err36 = { instancePath: instancePath + "/vgs/report/" + i6, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema154.properties.report.items.type, parentSchema: schema154.properties.report.items, data: data25 };
+                let err36 = { instancePath: instancePath + "/vgs/report/" + i6, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.properties.report.items.type, parentSchema: schema155.properties.report.items, data: data25 };
                 vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
               }
             }
           } else {
-            let err37 = { instancePath: instancePath + "/vgs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema154.properties.report.type, parentSchema: schema154.properties.report, data: data24 };
+            let err37 = { instancePath: instancePath + "/vgs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema155.properties.report.type, parentSchema: schema155.properties.report, data: data24 };
             vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
           }
         }
       } else {
-        let err38 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema154.type, parentSchema: schema154, data: data23 };
+        let err38 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.type, parentSchema: schema155, data: data23 };
         vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
       }
     }
@@ -3545,7 +3545,7 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
       let data26 = data.lvs;
       if (data26 && typeof data26 == "object" && !Array.isArray(data26)) {
         if (data26.report === void 0) {
-          let err39 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema154.required, parentSchema: schema154, data: data26 };
+          let err39 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema155.required, parentSchema: schema155, data: data26 };
           vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
         }
         if (data26.report !== void 0) {
@@ -3555,17 +3555,17 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i7 = 0; i7 < len7; i7++) {
               let data28 = data27[i7];
               if (!(data28 && typeof data28 == "object" && !Array.isArray(data28))) {
-                let err40 = { instancePath: instancePath + "/lvs/report/" + i7, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema154.properties.report.items.type, parentSchema: schema154.properties.report.items, data: data28 };
+                let err40 = { instancePath: instancePath + "/lvs/report/" + i7, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.properties.report.items.type, parentSchema: schema155.properties.report.items, data: data28 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
             }
           } else {
-            let err41 = { instancePath: instancePath + "/lvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema154.properties.report.type, parentSchema: schema154.properties.report, data: data27 };
+            let err41 = { instancePath: instancePath + "/lvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema155.properties.report.type, parentSchema: schema155.properties.report, data: data27 };
             vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
           }
         }
       } else {
-        let err42 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema154.type, parentSchema: schema154, data: data26 };
+        let err42 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.type, parentSchema: schema155, data: data26 };
         vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
       }
     }
@@ -3675,21 +3675,21 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
   return validate66.errors = vErrors, errors === 0;
 }
 validate66.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var price_list = validate74, schema157 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each server type costs, from a date on. The newest list that has begun applies, and no older one.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list applies." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["bulk"] }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month.", examples: ["0.045"] }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate applies to the capacity inside it. Only the last band may be without up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month.", examples: ["0.22"] } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fixed monthly fee for each volume, in addition." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier offers." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier offers." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "iops-per-gib": { type: "number", minimum: 0, description: "The IOPS that each GiB provides." }, "iops-maximum": { type: "integer", minimum: 0, description: "The most IOPS that one volume provides." }, "servers-a-volume": { type: "integer", minimum: 1, description: "To how many servers one shareable volume of this tier may be attached at once." } } } }, "server-types": { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["small"] }, description: "The types that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one server type by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs.", examples: ["0.031"] }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema159 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema161 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it.', examples: ["120.00", "0.045"] }, pattern86 = new RegExp("^[A-Z]{3}$", "u"), pattern88 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
+var price_list = validate74, schema158 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each server type costs, from a date on. The newest list that has begun applies, and no older one.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list applies." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["bulk"] }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month.", examples: ["0.045"] }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate applies to the capacity inside it. Only the last band may be without up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month.", examples: ["0.22"] } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fixed monthly fee for each volume, in addition." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier offers." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier offers." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "iops-per-gib": { type: "number", minimum: 0, description: "The IOPS that each GiB provides." }, "iops-maximum": { type: "integer", minimum: 0, description: "The most IOPS that one volume provides." }, "servers-a-volume": { type: "integer", minimum: 1, description: "To how many servers one shareable volume of this tier may be attached at once." } } } }, "server-types": { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["small"] }, description: "The types that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one server type by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs.", examples: ["0.031"] }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema160 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema162 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it.', examples: ["120.00", "0.045"] }, pattern87 = new RegExp("^[A-Z]{3}$", "u"), pattern89 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
 function validate74(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate74.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.from === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema157.required, parentSchema: schema157, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema158.required, parentSchema: schema158, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.currency === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema157.required, parentSchema: schema157, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema158.required, parentSchema: schema158, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "from" || key0 === "currency" || key0 === "tiers" || key0 === "server-types")) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema157, data };
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema158, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.from !== void 0) {
@@ -3707,12 +3707,12 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.currency !== void 0) {
       let data1 = data.currency;
       if (typeof data1 == "string") {
-        if (!pattern86.test(data1)) {
-          let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema159, data: data1 };
+        if (!pattern87.test(data1)) {
+          let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema160, data: data1 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
       } else {
-        let err6 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema159.type, parentSchema: schema159, data: data1 };
+        let err6 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema160.type, parentSchema: schema160, data: data1 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
@@ -3732,49 +3732,49 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid3 = _errs10 === errors;
           if (!valid3) {
-            let err9 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema157.properties.tiers.propertyNames, parentSchema: schema157.properties.tiers, data: data2 };
+            let err9 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema158.properties.tiers.propertyNames, parentSchema: schema158.properties.tiers, data: data2 };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
         }
         for (let key2 in data2) {
           let data3 = data2[key2], _errs16 = errors, valid6 = !1, passing0 = null, _errs17 = errors;
           if (data3 && typeof data3 == "object" && !Array.isArray(data3) && data3.rate === void 0) {
-            let err10 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/0/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema157.properties.tiers.additionalProperties.oneOf[0].required, parentSchema: schema157.properties.tiers.additionalProperties.oneOf[0], data: data3 };
+            let err10 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/0/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema158.properties.tiers.additionalProperties.oneOf[0].required, parentSchema: schema158.properties.tiers.additionalProperties.oneOf[0], data: data3 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
           var _valid0 = _errs17 === errors;
           _valid0 && (valid6 = !0, passing0 = 0);
           let _errs18 = errors;
           if (data3 && typeof data3 == "object" && !Array.isArray(data3) && data3.bands === void 0) {
-            let err11 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/1/required", keyword: "required", params: { missingProperty: "bands" }, message: "must have required property 'bands'", schema: schema157.properties.tiers.additionalProperties.oneOf[1].required, parentSchema: schema157.properties.tiers.additionalProperties.oneOf[1], data: data3 };
+            let err11 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/1/required", keyword: "required", params: { missingProperty: "bands" }, message: "must have required property 'bands'", schema: schema158.properties.tiers.additionalProperties.oneOf[1].required, parentSchema: schema158.properties.tiers.additionalProperties.oneOf[1], data: data3 };
             vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
           }
           var _valid0 = _errs18 === errors;
           if (_valid0 && valid6 ? (valid6 = !1, passing0 = [passing0, 1]) : _valid0 && (valid6 = !0, passing0 = 1), valid6)
             errors = _errs16, vErrors !== null && (_errs16 ? vErrors.length = _errs16 : vErrors = null);
           else {
-            let err12 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema157.properties.tiers.additionalProperties.oneOf, parentSchema: schema157.properties.tiers.additionalProperties, data: data3 };
+            let err12 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema158.properties.tiers.additionalProperties.oneOf, parentSchema: schema158.properties.tiers.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
           if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
             if (data3.per === void 0) {
-              let err13 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/required", keyword: "required", params: { missingProperty: "per" }, message: "must have required property 'per'", schema: schema157.properties.tiers.additionalProperties.required, parentSchema: schema157.properties.tiers.additionalProperties, data: data3 };
+              let err13 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/required", keyword: "required", params: { missingProperty: "per" }, message: "must have required property 'per'", schema: schema158.properties.tiers.additionalProperties.required, parentSchema: schema158.properties.tiers.additionalProperties, data: data3 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             for (let key3 in data3)
-              if (!func1.call(schema157.properties.tiers.additionalProperties.properties, key3)) {
-                let err14 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema157.properties.tiers.additionalProperties, data: data3 };
+              if (!func1.call(schema158.properties.tiers.additionalProperties.properties, key3)) {
+                let err14 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema158.properties.tiers.additionalProperties, data: data3 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             if (data3.rate !== void 0) {
               let data4 = data3.rate;
               if (typeof data4 == "string") {
-                if (!pattern88.test(data4)) {
-                  let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema161, data: data4 };
+                if (!pattern89.test(data4)) {
+                  let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema162, data: data4 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
               } else {
-                let err16 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema161.type, parentSchema: schema161, data: data4 };
+                let err16 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema162.type, parentSchema: schema162, data: data4 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
@@ -3782,7 +3782,7 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
               let data5 = data3.bands;
               if (Array.isArray(data5)) {
                 if (data5.length < 1) {
-                  let err17 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema157.properties.tiers.additionalProperties.properties.bands, data: data5 };
+                  let err17 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema158.properties.tiers.additionalProperties.properties.bands, data: data5 };
                   vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
                 }
                 let len0 = data5.length;
@@ -3790,12 +3790,12 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
                   let data6 = data5[i0];
                   if (data6 && typeof data6 == "object" && !Array.isArray(data6)) {
                     if (data6.rate === void 0) {
-                      let err18 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema157.properties.tiers.additionalProperties.properties.bands.items.required, parentSchema: schema157.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                      let err18 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema158.properties.tiers.additionalProperties.properties.bands.items.required, parentSchema: schema158.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                       vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
                     }
                     for (let key4 in data6)
                       if (!(key4 === "up-to" || key4 === "rate")) {
-                        let err19 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema157.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                        let err19 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema158.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
                       }
                     if (data6["up-to"] !== void 0) {
@@ -3813,45 +3813,45 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
                     if (data6.rate !== void 0) {
                       let data8 = data6.rate;
                       if (typeof data8 == "string") {
-                        if (!pattern88.test(data8)) {
-                          let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema161, data: data8 };
+                        if (!pattern89.test(data8)) {
+                          let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema162, data: data8 };
                           vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                         }
                       } else {
-                        let err23 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema161.type, parentSchema: schema161, data: data8 };
+                        let err23 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema162.type, parentSchema: schema162, data: data8 };
                         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                       }
                     }
                   } else {
-                    let err24 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties.tiers.additionalProperties.properties.bands.items.type, parentSchema: schema157.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                    let err24 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema158.properties.tiers.additionalProperties.properties.bands.items.type, parentSchema: schema158.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                     vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                   }
                 }
               } else {
-                let err25 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema157.properties.tiers.additionalProperties.properties.bands.type, parentSchema: schema157.properties.tiers.additionalProperties.properties.bands, data: data5 };
+                let err25 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema158.properties.tiers.additionalProperties.properties.bands.type, parentSchema: schema158.properties.tiers.additionalProperties.properties.bands, data: data5 };
                 vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
             }
             if (data3.per !== void 0) {
               let data9 = data3.per;
               if (typeof data9 != "string") {
-                let err26 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.properties.tiers.additionalProperties.properties.per.type, parentSchema: schema157.properties.tiers.additionalProperties.properties.per, data: data9 };
+                let err26 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema158.properties.tiers.additionalProperties.properties.per.type, parentSchema: schema158.properties.tiers.additionalProperties.properties.per, data: data9 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
               if (!(data9 === "GiB-month" || data9 === "GB-month")) {
-                let err27 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/enum", keyword: "enum", params: { allowedValues: schema157.properties.tiers.additionalProperties.properties.per.enum }, message: "must be equal to one of the allowed values", schema: schema157.properties.tiers.additionalProperties.properties.per.enum, parentSchema: schema157.properties.tiers.additionalProperties.properties.per, data: data9 };
+                let err27 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/enum", keyword: "enum", params: { allowedValues: schema158.properties.tiers.additionalProperties.properties.per.enum }, message: "must be equal to one of the allowed values", schema: schema158.properties.tiers.additionalProperties.properties.per.enum, parentSchema: schema158.properties.tiers.additionalProperties.properties.per, data: data9 };
                 vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
             if (data3.flat !== void 0) {
               let data10 = data3.flat;
               if (typeof data10 == "string") {
-                if (!pattern88.test(data10)) {
-                  let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema161, data: data10 };
+                if (!pattern89.test(data10)) {
+                  let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema162, data: data10 };
                   vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                 }
               } else {
-                let err29 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema161.type, parentSchema: schema161, data: data10 };
+                let err29 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema162.type, parentSchema: schema162, data: data10 };
                 vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
               }
             }
@@ -3907,43 +3907,43 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
               let data15 = data3["iops-per-gib"];
               if (typeof data15 == "number" && isFinite(data15)) {
                 if (data15 < 0 || isNaN(data15)) {
-                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema157.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
+                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema158.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
                   vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
                 }
               } else {
-                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema157.properties.tiers.additionalProperties.properties["iops-per-gib"].type, parentSchema: schema157.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
+                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema158.properties.tiers.additionalProperties.properties["iops-per-gib"].type, parentSchema: schema158.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
                 vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
               }
             }
             if (data3["iops-maximum"] !== void 0) {
               let data16 = data3["iops-maximum"];
               if (!(typeof data16 == "number" && !(data16 % 1) && !isNaN(data16) && isFinite(data16))) {
-                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema157.properties.tiers.additionalProperties.properties["iops-maximum"].type, parentSchema: schema157.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
+                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema158.properties.tiers.additionalProperties.properties["iops-maximum"].type, parentSchema: schema158.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
               if (typeof data16 == "number" && isFinite(data16) && (data16 < 0 || isNaN(data16))) {
-                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema157.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
+                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema158.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
               }
             }
             if (data3["servers-a-volume"] !== void 0) {
               let data17 = data3["servers-a-volume"];
               if (!(typeof data17 == "number" && !(data17 % 1) && !isNaN(data17) && isFinite(data17))) {
-                let err42 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema157.properties.tiers.additionalProperties.properties["servers-a-volume"].type, parentSchema: schema157.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
+                let err42 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema158.properties.tiers.additionalProperties.properties["servers-a-volume"].type, parentSchema: schema158.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
               if (typeof data17 == "number" && isFinite(data17) && (data17 < 1 || isNaN(data17))) {
-                let err43 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema157.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
+                let err43 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema158.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             }
           } else {
-            let err44 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties.tiers.additionalProperties.type, parentSchema: schema157.properties.tiers.additionalProperties, data: data3 };
+            let err44 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema158.properties.tiers.additionalProperties.type, parentSchema: schema158.properties.tiers.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
           }
         }
       } else {
-        let err45 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties.tiers.type, parentSchema: schema157.properties.tiers, data: data2 };
+        let err45 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema158.properties.tiers.type, parentSchema: schema158.properties.tiers, data: data2 };
         vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
       }
     }
@@ -3963,7 +3963,7 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid19 = _errs59 === errors;
           if (!valid19) {
-            let err48 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema157.properties["server-types"].propertyNames, parentSchema: schema157.properties["server-types"], data: data18 };
+            let err48 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema158.properties["server-types"].propertyNames, parentSchema: schema158.properties["server-types"], data: data18 };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
           }
         }
@@ -3971,69 +3971,69 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
           let data19 = data18[key6];
           if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
             if (data19.running === void 0) {
-              let err49 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema157.properties["server-types"].additionalProperties.required, parentSchema: schema157.properties["server-types"].additionalProperties, data: data19 };
+              let err49 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema158.properties["server-types"].additionalProperties.required, parentSchema: schema158.properties["server-types"].additionalProperties, data: data19 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             for (let key7 in data19)
               if (!(key7 === "running" || key7 === "stopped")) {
-                let err50 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema157.properties["server-types"].additionalProperties, data: data19 };
+                let err50 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema158.properties["server-types"].additionalProperties, data: data19 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             if (data19.running !== void 0) {
               let data20 = data19.running;
               if (typeof data20 == "string") {
-                if (!pattern88.test(data20)) {
-                  let err51 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema161, data: data20 };
+                if (!pattern89.test(data20)) {
+                  let err51 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema162, data: data20 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema161.type, parentSchema: schema161, data: data20 };
+                let err52 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema162.type, parentSchema: schema162, data: data20 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
             if (data19.stopped !== void 0) {
               let data21 = data19.stopped;
               if (typeof data21 == "string") {
-                if (!pattern88.test(data21)) {
-                  let err53 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema161, data: data21 };
+                if (!pattern89.test(data21)) {
+                  let err53 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema162, data: data21 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err54 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema161.type, parentSchema: schema161, data: data21 };
+                let err54 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema162.type, parentSchema: schema162, data: data21 };
                 vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
           } else {
-            let err55 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties["server-types"].additionalProperties.type, parentSchema: schema157.properties["server-types"].additionalProperties, data: data19 };
+            let err55 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema158.properties["server-types"].additionalProperties.type, parentSchema: schema158.properties["server-types"].additionalProperties, data: data19 };
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
       } else {
-        let err56 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties["server-types"].type, parentSchema: schema157.properties["server-types"], data: data18 };
+        let err56 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema158.properties["server-types"].type, parentSchema: schema158.properties["server-types"], data: data18 };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
       }
     }
   } else {
-    let err57 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.type, parentSchema: schema157, data };
+    let err57 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema158.type, parentSchema: schema158, data };
     vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
   }
   return validate74.errors = vErrors, errors === 0;
 }
 validate74.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var procedure = validate75, schema172 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "procedure.json", title: "ProcedureFile", description: "Procedures: what each action is called, the commands for it, what is to be seen then and how to step back, for one kind of guest or one provider.", type: "object", additionalProperties: !1, required: ["actions"], properties: { guest: { $ref: "common.json#/$defs/name", description: "The kind of guest, as servers name it by guest. That of a shipped one, such as linux-lvm, puts these procedures over the shipped ones." }, provider: { $ref: "common.json#/$defs/name", description: "The provider, in place of a kind of guest. Its procedures are put over those in plain words." }, sites: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "Of a provider: the sites that are its own; all of them if left out." }, like: { $ref: "common.json#/$defs/name", description: "Of a guest: the kind whose procedures hold for whatever is not said here; the shipped one of the same name, or other, if left out." }, actions: { title: "ProcedureActions", type: "object", additionalProperties: !1, description: "What is done, by the action's name.", properties: { "check-backup": { $ref: "#/$defs/action" }, "check-group": { $ref: "#/$defs/action" }, "check-replacement": { $ref: "#/$defs/action" }, "check-member-replacement": { $ref: "#/$defs/action" }, "check-root": { $ref: "#/$defs/action" }, "check-missed": { $ref: "#/$defs/action" }, "check-name": { $ref: "#/$defs/action" }, "check-server-there": { $ref: "#/$defs/action" }, "check-volume-there": { $ref: "#/$defs/action" }, "check-layers": { $ref: "#/$defs/action" }, "check-identity": { $ref: "#/$defs/action" }, "create-volume": { $ref: "#/$defs/action" }, "grow-volume": { $ref: "#/$defs/action" }, "move-tier": { $ref: "#/$defs/action" }, "create-smaller": { $ref: "#/$defs/action" }, "attach-smaller": { $ref: "#/$defs/action" }, "detach-old": { $ref: "#/$defs/action" }, "fill-smaller": { $ref: "#/$defs/action" }, "copy-across": { $ref: "#/$defs/action" }, "fill-boot": { $ref: "#/$defs/action" }, "install-over": { $ref: "#/$defs/action" }, unprotect: { $ref: "#/$defs/action" }, "unprotect-old": { $ref: "#/$defs/action" }, protect: { $ref: "#/$defs/action" }, share: { $ref: "#/$defs/action" }, unshare: { $ref: "#/$defs/action" }, attach: { $ref: "#/$defs/action" }, "attach-boot": { $ref: "#/$defs/action" }, detach: { $ref: "#/$defs/action" }, "delete-volume": { $ref: "#/$defs/action" }, "delete-old": { $ref: "#/$defs/action" }, "create-server": { $ref: "#/$defs/action" }, "delete-server": { $ref: "#/$defs/action" }, "stop-server": { $ref: "#/$defs/action" }, "start-server": { $ref: "#/$defs/action" }, "change-server-type": { $ref: "#/$defs/action" }, "move-server": { $ref: "#/$defs/action" }, "set-boot": { $ref: "#/$defs/action" }, "see-device": { $ref: "#/$defs/action" }, "see-size": { $ref: "#/$defs/action" }, "grow-partition": { $ref: "#/$defs/action" }, "grow-inside": { $ref: "#/$defs/action" }, "grow-member": { $ref: "#/$defs/action" }, "make-group": { $ref: "#/$defs/action" }, "make-group-over": { $ref: "#/$defs/action" }, "join-group": { $ref: "#/$defs/action" }, "join-group-over": { $ref: "#/$defs/action" }, "leave-group": { $ref: "#/$defs/action" }, "replace-member": { $ref: "#/$defs/action" }, "remove-group": { $ref: "#/$defs/action" }, "rename-group": { $ref: "#/$defs/action" }, "re-extent": { $ref: "#/$defs/action" }, "convert-layout": { $ref: "#/$defs/action" }, "lay-out-anew": { $ref: "#/$defs/action" }, deactivate: { $ref: "#/$defs/action" }, export: { $ref: "#/$defs/action" }, "check-detached": { $ref: "#/$defs/action" }, import: { $ref: "#/$defs/action" }, activate: { $ref: "#/$defs/action" }, "stop-use": { $ref: "#/$defs/action" }, "check-fstab": { $ref: "#/$defs/action" }, unmount: { $ref: "#/$defs/action" }, "unmount-swap": { $ref: "#/$defs/action" }, mount: { $ref: "#/$defs/action" }, "mount-swap": { $ref: "#/$defs/action" }, "export-pool": { $ref: "#/$defs/action" }, "import-pool": { $ref: "#/$defs/action" }, "make-logical-volume": { $ref: "#/$defs/action" }, "extend-logical-volume": { $ref: "#/$defs/action" }, "reduce-logical-volume": { $ref: "#/$defs/action" }, "cut-logical-volume": { $ref: "#/$defs/action" }, "remove-file-system": { $ref: "#/$defs/action" }, "give-up-file-system": { $ref: "#/$defs/action" }, "make-file-system": { $ref: "#/$defs/action" }, "make-file-system-over": { $ref: "#/$defs/action" }, "make-anew": { $ref: "#/$defs/action" }, "set-reserve": { $ref: "#/$defs/action" }, "bring-back": { $ref: "#/$defs/action" }, "bring-over": { $ref: "#/$defs/action" }, "grow-mounted": { $ref: "#/$defs/action" }, "grow-unmounted": { $ref: "#/$defs/action" }, "shrink-mounted": { $ref: "#/$defs/action" }, "shrink-unmounted": { $ref: "#/$defs/action" }, "put-smaller-in-place": { $ref: "#/$defs/action" } } } }, $defs: { action: { title: "ProcedureDeclaration", type: "object", additionalProperties: !1, minProperties: 1, description: "What is said here replaces what is said of the same action, key by key; cautions are added.", properties: { does: { $ref: "#/$defs/words", description: "What to do, one sentence or two. A name in braces is filled in: {volume}. Write {{ for a brace." }, why: { $ref: "#/$defs/words", description: "Why it is needed." }, seen: { $ref: "#/$defs/words", description: "What is to be seen once it is done." }, back: { $ref: "#/$defs/words", description: "How to step back." }, cautions: { type: "array", items: { $ref: "#/$defs/words" }, description: "What to make sure of first, beside what Ullage says." }, commands: { type: "array", description: "How it is done from a command line, as examples, in order; an empty list where there is no such way.", items: { $ref: "#/$defs/command" } } } }, words: { title: "ProcedureWords", type: "string", maxLength: 1e3, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, argument: { title: "CommandArgument", type: "string", maxLength: 1e3, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, command: { title: "CommandDeclaration", type: "object", additionalProperties: !1, description: "One command: run, a list of arguments; or write and into, a text written to a file.", properties: { run: { type: "array", minItems: 1, description: "The program and its arguments, each by itself and without quotes: quoting is done when it is shown. A list within the list is left out where what it asks for is not known or not declared.", items: { anyOf: [{ $ref: "#/$defs/argument" }, { type: "array", minItems: 1, items: { $ref: "#/$defs/argument" } }] } }, write: { $ref: "#/$defs/argument", description: "The text to write." }, into: { $ref: "#/$defs/argument", description: "The file to write it to." }, types: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "estate.json#/$defs/fileSystemType" }, description: "The types of file system that it is for; any if left out." }, from: { $ref: "common.json#/$defs/sentence", description: "Where it was read, such as pvresize(8) and the version." } } } } }, func0 = require_equal().default, schema177 = { title: "ProcedureDeclaration", type: "object", additionalProperties: !1, minProperties: 1, description: "What is said here replaces what is said of the same action, key by key; cautions are added.", properties: { does: { $ref: "#/$defs/words", description: "What to do, one sentence or two. A name in braces is filled in: {volume}. Write {{ for a brace." }, why: { $ref: "#/$defs/words", description: "Why it is needed." }, seen: { $ref: "#/$defs/words", description: "What is to be seen once it is done." }, back: { $ref: "#/$defs/words", description: "How to step back." }, cautions: { type: "array", items: { $ref: "#/$defs/words" }, description: "What to make sure of first, beside what Ullage says." }, commands: { type: "array", description: "How it is done from a command line, as examples, in order; an empty list where there is no such way.", items: { $ref: "#/$defs/command" } } } }, schema178 = { title: "ProcedureWords", type: "string", maxLength: 1e3, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, func10 = require_ucs2length().default, pattern103 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), schema183 = { title: "CommandDeclaration", type: "object", additionalProperties: !1, description: "One command: run, a list of arguments; or write and into, a text written to a file.", properties: { run: { type: "array", minItems: 1, description: "The program and its arguments, each by itself and without quotes: quoting is done when it is shown. A list within the list is left out where what it asks for is not known or not declared.", items: { anyOf: [{ $ref: "#/$defs/argument" }, { type: "array", minItems: 1, items: { $ref: "#/$defs/argument" } }] } }, write: { $ref: "#/$defs/argument", description: "The text to write." }, into: { $ref: "#/$defs/argument", description: "The file to write it to." }, types: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "estate.json#/$defs/fileSystemType" }, description: "The types of file system that it is for; any if left out." }, from: { $ref: "common.json#/$defs/sentence", description: "Where it was read, such as pvresize(8) and the version." } } }, schema184 = { title: "CommandArgument", type: "string", maxLength: 1e3, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, pattern108 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]+$", "u");
+var procedure = validate75, schema173 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "procedure.json", title: "ProcedureFile", description: "Procedures: what each action is called, the commands for it, what is to be seen then and how to step back, for one kind of guest or one provider.", type: "object", additionalProperties: !1, required: ["actions"], properties: { guest: { $ref: "common.json#/$defs/name", description: "The kind of guest, as servers name it by guest. That of a shipped one, such as linux-lvm, puts these procedures over the shipped ones." }, provider: { $ref: "common.json#/$defs/name", description: "The provider, in place of a kind of guest. Its procedures are put over those in plain words." }, sites: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "Of a provider: the sites that are its own; all of them if left out." }, like: { $ref: "common.json#/$defs/name", description: "Of a guest: the kind whose procedures hold for whatever is not said here; the shipped one of the same name, or other, if left out." }, actions: { title: "ProcedureActions", type: "object", additionalProperties: !1, description: "What is done, by the action's name.", properties: { "check-backup": { $ref: "#/$defs/action" }, "check-group": { $ref: "#/$defs/action" }, "check-replacement": { $ref: "#/$defs/action" }, "check-member-replacement": { $ref: "#/$defs/action" }, "check-root": { $ref: "#/$defs/action" }, "check-missed": { $ref: "#/$defs/action" }, "check-name": { $ref: "#/$defs/action" }, "check-server-there": { $ref: "#/$defs/action" }, "check-volume-there": { $ref: "#/$defs/action" }, "check-layers": { $ref: "#/$defs/action" }, "check-identity": { $ref: "#/$defs/action" }, "create-volume": { $ref: "#/$defs/action" }, "grow-volume": { $ref: "#/$defs/action" }, "move-tier": { $ref: "#/$defs/action" }, "create-smaller": { $ref: "#/$defs/action" }, "attach-smaller": { $ref: "#/$defs/action" }, "detach-old": { $ref: "#/$defs/action" }, "fill-smaller": { $ref: "#/$defs/action" }, "copy-across": { $ref: "#/$defs/action" }, "fill-boot": { $ref: "#/$defs/action" }, "install-over": { $ref: "#/$defs/action" }, unprotect: { $ref: "#/$defs/action" }, "unprotect-old": { $ref: "#/$defs/action" }, protect: { $ref: "#/$defs/action" }, share: { $ref: "#/$defs/action" }, unshare: { $ref: "#/$defs/action" }, attach: { $ref: "#/$defs/action" }, "attach-boot": { $ref: "#/$defs/action" }, detach: { $ref: "#/$defs/action" }, "delete-volume": { $ref: "#/$defs/action" }, "delete-old": { $ref: "#/$defs/action" }, "create-server": { $ref: "#/$defs/action" }, "delete-server": { $ref: "#/$defs/action" }, "stop-server": { $ref: "#/$defs/action" }, "start-server": { $ref: "#/$defs/action" }, "change-server-type": { $ref: "#/$defs/action" }, "move-server": { $ref: "#/$defs/action" }, "set-boot": { $ref: "#/$defs/action" }, "see-device": { $ref: "#/$defs/action" }, "see-size": { $ref: "#/$defs/action" }, "grow-partition": { $ref: "#/$defs/action" }, "grow-inside": { $ref: "#/$defs/action" }, "grow-member": { $ref: "#/$defs/action" }, "make-group": { $ref: "#/$defs/action" }, "make-group-over": { $ref: "#/$defs/action" }, "join-group": { $ref: "#/$defs/action" }, "join-group-over": { $ref: "#/$defs/action" }, "leave-group": { $ref: "#/$defs/action" }, "replace-member": { $ref: "#/$defs/action" }, "remove-group": { $ref: "#/$defs/action" }, "rename-group": { $ref: "#/$defs/action" }, "re-extent": { $ref: "#/$defs/action" }, "convert-layout": { $ref: "#/$defs/action" }, "lay-out-anew": { $ref: "#/$defs/action" }, deactivate: { $ref: "#/$defs/action" }, export: { $ref: "#/$defs/action" }, "check-detached": { $ref: "#/$defs/action" }, import: { $ref: "#/$defs/action" }, activate: { $ref: "#/$defs/action" }, "stop-use": { $ref: "#/$defs/action" }, "check-fstab": { $ref: "#/$defs/action" }, unmount: { $ref: "#/$defs/action" }, "unmount-swap": { $ref: "#/$defs/action" }, mount: { $ref: "#/$defs/action" }, "mount-swap": { $ref: "#/$defs/action" }, "export-pool": { $ref: "#/$defs/action" }, "import-pool": { $ref: "#/$defs/action" }, "make-logical-volume": { $ref: "#/$defs/action" }, "extend-logical-volume": { $ref: "#/$defs/action" }, "reduce-logical-volume": { $ref: "#/$defs/action" }, "cut-logical-volume": { $ref: "#/$defs/action" }, "remove-file-system": { $ref: "#/$defs/action" }, "give-up-file-system": { $ref: "#/$defs/action" }, "make-file-system": { $ref: "#/$defs/action" }, "make-file-system-over": { $ref: "#/$defs/action" }, "make-anew": { $ref: "#/$defs/action" }, "set-reserve": { $ref: "#/$defs/action" }, "bring-back": { $ref: "#/$defs/action" }, "bring-over": { $ref: "#/$defs/action" }, "grow-mounted": { $ref: "#/$defs/action" }, "grow-unmounted": { $ref: "#/$defs/action" }, "shrink-mounted": { $ref: "#/$defs/action" }, "shrink-unmounted": { $ref: "#/$defs/action" }, "put-smaller-in-place": { $ref: "#/$defs/action" } } } }, $defs: { action: { title: "ProcedureDeclaration", type: "object", additionalProperties: !1, minProperties: 1, description: "What is said here replaces what is said of the same action, key by key; cautions are added.", properties: { does: { $ref: "#/$defs/words", description: "What to do, one sentence or two. A name in braces is filled in: {volume}. Write {{ for a brace." }, why: { $ref: "#/$defs/words", description: "Why it is needed." }, seen: { $ref: "#/$defs/words", description: "What is to be seen once it is done." }, back: { $ref: "#/$defs/words", description: "How to step back." }, cautions: { type: "array", items: { $ref: "#/$defs/words" }, description: "What to make sure of first, beside what Ullage says." }, commands: { type: "array", description: "How it is done from a command line, as examples, in order; an empty list where there is no such way.", items: { $ref: "#/$defs/command" } } } }, words: { title: "ProcedureWords", type: "string", maxLength: 1e3, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, argument: { title: "CommandArgument", type: "string", maxLength: 1e3, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, command: { title: "CommandDeclaration", type: "object", additionalProperties: !1, description: "One command: run, a list of arguments; or write and into, a text written to a file.", properties: { run: { type: "array", minItems: 1, description: "The program and its arguments, each by itself and without quotes: quoting is done when it is shown. A list within the list is left out where what it asks for is not known or not declared.", items: { anyOf: [{ $ref: "#/$defs/argument" }, { type: "array", minItems: 1, items: { $ref: "#/$defs/argument" } }] } }, write: { $ref: "#/$defs/argument", description: "The text to write." }, into: { $ref: "#/$defs/argument", description: "The file to write it to." }, types: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "estate.json#/$defs/fileSystemType" }, description: "The types of file system that it is for; any if left out." }, from: { $ref: "common.json#/$defs/sentence", description: "Where it was read, such as pvresize(8) and the version." } } } } }, func0 = require_equal().default, schema178 = { title: "ProcedureDeclaration", type: "object", additionalProperties: !1, minProperties: 1, description: "What is said here replaces what is said of the same action, key by key; cautions are added.", properties: { does: { $ref: "#/$defs/words", description: "What to do, one sentence or two. A name in braces is filled in: {volume}. Write {{ for a brace." }, why: { $ref: "#/$defs/words", description: "Why it is needed." }, seen: { $ref: "#/$defs/words", description: "What is to be seen once it is done." }, back: { $ref: "#/$defs/words", description: "How to step back." }, cautions: { type: "array", items: { $ref: "#/$defs/words" }, description: "What to make sure of first, beside what Ullage says." }, commands: { type: "array", description: "How it is done from a command line, as examples, in order; an empty list where there is no such way.", items: { $ref: "#/$defs/command" } } } }, schema179 = { title: "ProcedureWords", type: "string", maxLength: 1e3, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, func10 = require_ucs2length().default, pattern104 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), schema184 = { title: "CommandDeclaration", type: "object", additionalProperties: !1, description: "One command: run, a list of arguments; or write and into, a text written to a file.", properties: { run: { type: "array", minItems: 1, description: "The program and its arguments, each by itself and without quotes: quoting is done when it is shown. A list within the list is left out where what it asks for is not known or not declared.", items: { anyOf: [{ $ref: "#/$defs/argument" }, { type: "array", minItems: 1, items: { $ref: "#/$defs/argument" } }] } }, write: { $ref: "#/$defs/argument", description: "The text to write." }, into: { $ref: "#/$defs/argument", description: "The file to write it to." }, types: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "estate.json#/$defs/fileSystemType" }, description: "The types of file system that it is for; any if left out." }, from: { $ref: "common.json#/$defs/sentence", description: "Where it was read, such as pvresize(8) and the version." } } }, schema185 = { title: "CommandArgument", type: "string", maxLength: 1e3, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, pattern109 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]+$", "u");
 function validate77(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate77.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "run" || key0 === "write" || key0 === "into" || key0 === "types" || key0 === "from")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema184, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.run !== void 0) {
       let data0 = data.run;
       if (Array.isArray(data0)) {
         if (data0.length < 1) {
-          let err1 = { instancePath: instancePath + "/run", schemaPath: "#/properties/run/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema183.properties.run, data: data0 };
+          let err1 = { instancePath: instancePath + "/run", schemaPath: "#/properties/run/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema184.properties.run, data: data0 };
           vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
         }
         let len0 = data0.length;
@@ -4041,15 +4041,15 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
           let data1 = data0[i0], _errs5 = errors, valid3 = !1, _errs6 = errors;
           if (typeof data1 == "string") {
             if (func10(data1) > 1e3) {
-              let err2 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/$defs/argument/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema184, data: data1 };
+              let err2 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/$defs/argument/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema185, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
-            if (!pattern108.test(data1)) {
-              let err3 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/$defs/argument/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]+$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$", parentSchema: schema184, data: data1 };
+            if (!pattern109.test(data1)) {
+              let err3 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/$defs/argument/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]+$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$", parentSchema: schema185, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
           } else {
-            let err4 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/$defs/argument/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema184.type, parentSchema: schema184, data: data1 };
+            let err4 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/$defs/argument/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema185.type, parentSchema: schema185, data: data1 };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
           var _valid0 = _errs6 === errors;
@@ -4057,7 +4057,7 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
           let _errs9 = errors;
           if (Array.isArray(data1)) {
             if (data1.length < 1) {
-              let err5 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/properties/run/items/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema183.properties.run.items.anyOf[1], data: data1 };
+              let err5 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/properties/run/items/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema184.properties.run.items.anyOf[1], data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             let len1 = data1.length;
@@ -4065,32 +4065,32 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
               let data2 = data1[i1];
               if (typeof data2 == "string") {
                 if (func10(data2) > 1e3) {
-                  let err6 = { instancePath: instancePath + "/run/" + i0 + "/" + i1, schemaPath: "#/$defs/argument/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema184, data: data2 };
+                  let err6 = { instancePath: instancePath + "/run/" + i0 + "/" + i1, schemaPath: "#/$defs/argument/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema185, data: data2 };
                   vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
                 }
-                if (!pattern108.test(data2)) {
-                  let err7 = { instancePath: instancePath + "/run/" + i0 + "/" + i1, schemaPath: "#/$defs/argument/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]+$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$", parentSchema: schema184, data: data2 };
+                if (!pattern109.test(data2)) {
+                  let err7 = { instancePath: instancePath + "/run/" + i0 + "/" + i1, schemaPath: "#/$defs/argument/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]+$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$", parentSchema: schema185, data: data2 };
                   vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
                 }
               } else {
-                let err8 = { instancePath: instancePath + "/run/" + i0 + "/" + i1, schemaPath: "#/$defs/argument/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema184.type, parentSchema: schema184, data: data2 };
+                let err8 = { instancePath: instancePath + "/run/" + i0 + "/" + i1, schemaPath: "#/$defs/argument/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema185.type, parentSchema: schema185, data: data2 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             }
           } else {
-            let err9 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/properties/run/items/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema183.properties.run.items.anyOf[1].type, parentSchema: schema183.properties.run.items.anyOf[1], data: data1 };
+            let err9 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/properties/run/items/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema184.properties.run.items.anyOf[1].type, parentSchema: schema184.properties.run.items.anyOf[1], data: data1 };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
           var _valid0 = _errs9 === errors;
           if (valid3 = valid3 || _valid0, valid3)
             errors = _errs5, vErrors !== null && (_errs5 ? vErrors.length = _errs5 : vErrors = null);
           else {
-            let err10 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/properties/run/items/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf", schema: schema183.properties.run.items.anyOf, parentSchema: schema183.properties.run.items, data: data1 };
+            let err10 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/properties/run/items/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf", schema: schema184.properties.run.items.anyOf, parentSchema: schema184.properties.run.items, data: data1 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
       } else {
-        let err11 = { instancePath: instancePath + "/run", schemaPath: "#/properties/run/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema183.properties.run.type, parentSchema: schema183.properties.run, data: data0 };
+        let err11 = { instancePath: instancePath + "/run", schemaPath: "#/properties/run/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema184.properties.run.type, parentSchema: schema184.properties.run, data: data0 };
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
       }
     }
@@ -4098,15 +4098,15 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
       let data3 = data.write;
       if (typeof data3 == "string") {
         if (func10(data3) > 1e3) {
-          let err12 = { instancePath: instancePath + "/write", schemaPath: "#/$defs/argument/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema184, data: data3 };
+          let err12 = { instancePath: instancePath + "/write", schemaPath: "#/$defs/argument/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema185, data: data3 };
           vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
-        if (!pattern108.test(data3)) {
-          let err13 = { instancePath: instancePath + "/write", schemaPath: "#/$defs/argument/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]+$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$", parentSchema: schema184, data: data3 };
+        if (!pattern109.test(data3)) {
+          let err13 = { instancePath: instancePath + "/write", schemaPath: "#/$defs/argument/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]+$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$", parentSchema: schema185, data: data3 };
           vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
         }
       } else {
-        let err14 = { instancePath: instancePath + "/write", schemaPath: "#/$defs/argument/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema184.type, parentSchema: schema184, data: data3 };
+        let err14 = { instancePath: instancePath + "/write", schemaPath: "#/$defs/argument/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema185.type, parentSchema: schema185, data: data3 };
         vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
       }
     }
@@ -4114,15 +4114,15 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
       let data4 = data.into;
       if (typeof data4 == "string") {
         if (func10(data4) > 1e3) {
-          let err15 = { instancePath: instancePath + "/into", schemaPath: "#/$defs/argument/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema184, data: data4 };
+          let err15 = { instancePath: instancePath + "/into", schemaPath: "#/$defs/argument/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema185, data: data4 };
           vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
         }
-        if (!pattern108.test(data4)) {
-          let err16 = { instancePath: instancePath + "/into", schemaPath: "#/$defs/argument/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]+$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$", parentSchema: schema184, data: data4 };
+        if (!pattern109.test(data4)) {
+          let err16 = { instancePath: instancePath + "/into", schemaPath: "#/$defs/argument/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]+$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$", parentSchema: schema185, data: data4 };
           vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
         }
       } else {
-        let err17 = { instancePath: instancePath + "/into", schemaPath: "#/$defs/argument/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema184.type, parentSchema: schema184, data: data4 };
+        let err17 = { instancePath: instancePath + "/into", schemaPath: "#/$defs/argument/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema185.type, parentSchema: schema185, data: data4 };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
@@ -4130,7 +4130,7 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
       let data5 = data.types;
       if (Array.isArray(data5)) {
         if (data5.length < 1) {
-          let err18 = { instancePath: instancePath + "/types", schemaPath: "#/properties/types/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema183.properties.types, data: data5 };
+          let err18 = { instancePath: instancePath + "/types", schemaPath: "#/properties/types/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema184.properties.types, data: data5 };
           vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
         }
         let len2 = data5.length;
@@ -4150,13 +4150,13 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
           outer0: for (; i3--; )
             for (j0 = i3; j0--; )
               if (func0(data5[i3], data5[j0])) {
-                let err21 = { instancePath: instancePath + "/types", schemaPath: "#/properties/types/uniqueItems", keyword: "uniqueItems", params: { i: i3, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i3 + " are identical)", schema: !0, parentSchema: schema183.properties.types, data: data5 };
+                let err21 = { instancePath: instancePath + "/types", schemaPath: "#/properties/types/uniqueItems", keyword: "uniqueItems", params: { i: i3, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i3 + " are identical)", schema: !0, parentSchema: schema184.properties.types, data: data5 };
                 vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
                 break outer0;
               }
         }
       } else {
-        let err22 = { instancePath: instancePath + "/types", schemaPath: "#/properties/types/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema183.properties.types.type, parentSchema: schema183.properties.types, data: data5 };
+        let err22 = { instancePath: instancePath + "/types", schemaPath: "#/properties/types/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema184.properties.types.type, parentSchema: schema184.properties.types, data: data5 };
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
@@ -4173,7 +4173,7 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
   } else {
-    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.type, parentSchema: schema183, data };
+    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema184.type, parentSchema: schema184, data };
     vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
   }
   return validate77.errors = vErrors, errors === 0;
@@ -4183,27 +4183,27 @@ function validate76(data, { instancePath = "", parentData, parentDataProperty, r
   let vErrors = null, errors = 0, evaluated0 = validate76.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (Object.keys(data).length < 1) {
-      let err0 = { instancePath, schemaPath: "#/minProperties", keyword: "minProperties", params: { limit: 1 }, message: "must NOT have fewer than 1 properties", schema: 1, parentSchema: schema177, data };
+      let err0 = { instancePath, schemaPath: "#/minProperties", keyword: "minProperties", params: { limit: 1 }, message: "must NOT have fewer than 1 properties", schema: 1, parentSchema: schema178, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "does" || key0 === "why" || key0 === "seen" || key0 === "back" || key0 === "cautions" || key0 === "commands")) {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema178, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.does !== void 0) {
       let data0 = data.does;
       if (typeof data0 == "string") {
         if (func10(data0) > 1e3) {
-          let err2 = { instancePath: instancePath + "/does", schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema178, data: data0 };
+          let err2 = { instancePath: instancePath + "/does", schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema179, data: data0 };
           vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
         }
-        if (!pattern103.test(data0)) {
-          let err3 = { instancePath: instancePath + "/does", schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema178, data: data0 };
+        if (!pattern104.test(data0)) {
+          let err3 = { instancePath: instancePath + "/does", schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema179, data: data0 };
           vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
       } else {
-        let err4 = { instancePath: instancePath + "/does", schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema178.type, parentSchema: schema178, data: data0 };
+        let err4 = { instancePath: instancePath + "/does", schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.type, parentSchema: schema179, data: data0 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
@@ -4211,15 +4211,15 @@ function validate76(data, { instancePath = "", parentData, parentDataProperty, r
       let data1 = data.why;
       if (typeof data1 == "string") {
         if (func10(data1) > 1e3) {
-          let err5 = { instancePath: instancePath + "/why", schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema178, data: data1 };
+          let err5 = { instancePath: instancePath + "/why", schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema179, data: data1 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
-        if (!pattern103.test(data1)) {
-          let err6 = { instancePath: instancePath + "/why", schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema178, data: data1 };
+        if (!pattern104.test(data1)) {
+          let err6 = { instancePath: instancePath + "/why", schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema179, data: data1 };
           vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
         }
       } else {
-        let err7 = { instancePath: instancePath + "/why", schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema178.type, parentSchema: schema178, data: data1 };
+        let err7 = { instancePath: instancePath + "/why", schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.type, parentSchema: schema179, data: data1 };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
@@ -4227,15 +4227,15 @@ function validate76(data, { instancePath = "", parentData, parentDataProperty, r
       let data2 = data.seen;
       if (typeof data2 == "string") {
         if (func10(data2) > 1e3) {
-          let err8 = { instancePath: instancePath + "/seen", schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema178, data: data2 };
+          let err8 = { instancePath: instancePath + "/seen", schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema179, data: data2 };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
-        if (!pattern103.test(data2)) {
-          let err9 = { instancePath: instancePath + "/seen", schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema178, data: data2 };
+        if (!pattern104.test(data2)) {
+          let err9 = { instancePath: instancePath + "/seen", schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema179, data: data2 };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
       } else {
-        let err10 = { instancePath: instancePath + "/seen", schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema178.type, parentSchema: schema178, data: data2 };
+        let err10 = { instancePath: instancePath + "/seen", schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.type, parentSchema: schema179, data: data2 };
         vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
       }
     }
@@ -4243,15 +4243,15 @@ function validate76(data, { instancePath = "", parentData, parentDataProperty, r
       let data3 = data.back;
       if (typeof data3 == "string") {
         if (func10(data3) > 1e3) {
-          let err11 = { instancePath: instancePath + "/back", schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema178, data: data3 };
+          let err11 = { instancePath: instancePath + "/back", schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema179, data: data3 };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
         }
-        if (!pattern103.test(data3)) {
-          let err12 = { instancePath: instancePath + "/back", schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema178, data: data3 };
+        if (!pattern104.test(data3)) {
+          let err12 = { instancePath: instancePath + "/back", schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema179, data: data3 };
           vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
       } else {
-        let err13 = { instancePath: instancePath + "/back", schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema178.type, parentSchema: schema178, data: data3 };
+        let err13 = { instancePath: instancePath + "/back", schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.type, parentSchema: schema179, data: data3 };
         vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
       }
     }
@@ -4263,20 +4263,20 @@ function validate76(data, { instancePath = "", parentData, parentDataProperty, r
           let data5 = data4[i0];
           if (typeof data5 == "string") {
             if (func10(data5) > 1e3) {
-              let err14 = { instancePath: instancePath + "/cautions/" + i0, schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema178, data: data5 };
+              let err14 = { instancePath: instancePath + "/cautions/" + i0, schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema179, data: data5 };
               vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
             }
-            if (!pattern103.test(data5)) {
-              let err15 = { instancePath: instancePath + "/cautions/" + i0, schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema178, data: data5 };
+            if (!pattern104.test(data5)) {
+              let err15 = { instancePath: instancePath + "/cautions/" + i0, schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema179, data: data5 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
           } else {
-            let err16 = { instancePath: instancePath + "/cautions/" + i0, schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema178.type, parentSchema: schema178, data: data5 };
+            let err16 = { instancePath: instancePath + "/cautions/" + i0, schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.type, parentSchema: schema179, data: data5 };
             vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
           }
         }
       } else {
-        let err17 = { instancePath: instancePath + "/cautions", schemaPath: "#/properties/cautions/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema177.properties.cautions.type, parentSchema: schema177.properties.cautions, data: data4 };
+        let err17 = { instancePath: instancePath + "/cautions", schemaPath: "#/properties/cautions/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema178.properties.cautions.type, parentSchema: schema178.properties.cautions, data: data4 };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
@@ -4287,12 +4287,12 @@ function validate76(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i1 = 0; i1 < len1; i1++)
           validate77(data6[i1], { instancePath: instancePath + "/commands/" + i1, parentData: data6, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length);
       } else {
-        let err18 = { instancePath: instancePath + "/commands", schemaPath: "#/properties/commands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema177.properties.commands.type, parentSchema: schema177.properties.commands, data: data6 };
+        let err18 = { instancePath: instancePath + "/commands", schemaPath: "#/properties/commands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema178.properties.commands.type, parentSchema: schema178.properties.commands, data: data6 };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
   } else {
-    let err19 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.type, parentSchema: schema177, data };
+    let err19 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema178.type, parentSchema: schema178, data };
     vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
   }
   return validate76.errors = vErrors, errors === 0;
@@ -4302,12 +4302,12 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
   let vErrors = null, errors = 0, evaluated0 = validate75.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.actions === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "actions" }, message: "must have required property 'actions'", schema: schema172.required, parentSchema: schema172, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "actions" }, message: "must have required property 'actions'", schema: schema173.required, parentSchema: schema173, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "guest" || key0 === "provider" || key0 === "sites" || key0 === "like" || key0 === "actions")) {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema172, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema173, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.guest !== void 0) {
@@ -4338,7 +4338,7 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
       let data2 = data.sites;
       if (Array.isArray(data2)) {
         if (data2.length < 1) {
-          let err6 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema172.properties.sites, data: data2 };
+          let err6 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema173.properties.sites, data: data2 };
           vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
         }
         let len0 = data2.length;
@@ -4359,13 +4359,13 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           outer0: for (; i1--; )
             for (j0 = i1; j0--; )
               if (func0(data2[i1], data2[j0])) {
-                let err9 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema172.properties.sites, data: data2 };
+                let err9 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema173.properties.sites, data: data2 };
                 vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
                 break outer0;
               }
         }
       } else {
-        let err10 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema172.properties.sites.type, parentSchema: schema172.properties.sites, data: data2 };
+        let err10 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema173.properties.sites.type, parentSchema: schema173.properties.sites, data: data2 };
         vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
       }
     }
@@ -4385,56 +4385,56 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
       let data5 = data.actions;
       if (data5 && typeof data5 == "object" && !Array.isArray(data5)) {
         for (let key1 in data5)
-          if (!func1.call(schema172.properties.actions.properties, key1)) {
-            let err13 = { instancePath: instancePath + "/actions", schemaPath: "#/properties/actions/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema172.properties.actions, data: data5 };
+          if (!func1.call(schema173.properties.actions.properties, key1)) {
+            let err13 = { instancePath: instancePath + "/actions", schemaPath: "#/properties/actions/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema173.properties.actions, data: data5 };
             vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
           }
         data5["check-backup"] !== void 0 && (validate76(data5["check-backup"], { instancePath: instancePath + "/actions/check-backup", parentData: data5, parentDataProperty: "check-backup", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["check-group"] !== void 0 && (validate76(data5["check-group"], { instancePath: instancePath + "/actions/check-group", parentData: data5, parentDataProperty: "check-group", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["check-replacement"] !== void 0 && (validate76(data5["check-replacement"], { instancePath: instancePath + "/actions/check-replacement", parentData: data5, parentDataProperty: "check-replacement", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["check-member-replacement"] !== void 0 && (validate76(data5["check-member-replacement"], { instancePath: instancePath + "/actions/check-member-replacement", parentData: data5, parentDataProperty: "check-member-replacement", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["check-root"] !== void 0 && (validate76(data5["check-root"], { instancePath: instancePath + "/actions/check-root", parentData: data5, parentDataProperty: "check-root", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["check-missed"] !== void 0 && (validate76(data5["check-missed"], { instancePath: instancePath + "/actions/check-missed", parentData: data5, parentDataProperty: "check-missed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["check-name"] !== void 0 && (validate76(data5["check-name"], { instancePath: instancePath + "/actions/check-name", parentData: data5, parentDataProperty: "check-name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["check-server-there"] !== void 0 && (validate76(data5["check-server-there"], { instancePath: instancePath + "/actions/check-server-there", parentData: data5, parentDataProperty: "check-server-there", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["check-volume-there"] !== void 0 && (validate76(data5["check-volume-there"], { instancePath: instancePath + "/actions/check-volume-there", parentData: data5, parentDataProperty: "check-volume-there", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["check-layers"] !== void 0 && (validate76(data5["check-layers"], { instancePath: instancePath + "/actions/check-layers", parentData: data5, parentDataProperty: "check-layers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["check-identity"] !== void 0 && (validate76(data5["check-identity"], { instancePath: instancePath + "/actions/check-identity", parentData: data5, parentDataProperty: "check-identity", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["create-volume"] !== void 0 && (validate76(data5["create-volume"], { instancePath: instancePath + "/actions/create-volume", parentData: data5, parentDataProperty: "create-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["grow-volume"] !== void 0 && (validate76(data5["grow-volume"], { instancePath: instancePath + "/actions/grow-volume", parentData: data5, parentDataProperty: "grow-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["move-tier"] !== void 0 && (validate76(data5["move-tier"], { instancePath: instancePath + "/actions/move-tier", parentData: data5, parentDataProperty: "move-tier", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["create-smaller"] !== void 0 && (validate76(data5["create-smaller"], { instancePath: instancePath + "/actions/create-smaller", parentData: data5, parentDataProperty: "create-smaller", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["attach-smaller"] !== void 0 && (validate76(data5["attach-smaller"], { instancePath: instancePath + "/actions/attach-smaller", parentData: data5, parentDataProperty: "attach-smaller", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["detach-old"] !== void 0 && (validate76(data5["detach-old"], { instancePath: instancePath + "/actions/detach-old", parentData: data5, parentDataProperty: "detach-old", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["fill-smaller"] !== void 0 && (validate76(data5["fill-smaller"], { instancePath: instancePath + "/actions/fill-smaller", parentData: data5, parentDataProperty: "fill-smaller", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["copy-across"] !== void 0 && (validate76(data5["copy-across"], { instancePath: instancePath + "/actions/copy-across", parentData: data5, parentDataProperty: "copy-across", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["fill-boot"] !== void 0 && (validate76(data5["fill-boot"], { instancePath: instancePath + "/actions/fill-boot", parentData: data5, parentDataProperty: "fill-boot", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["install-over"] !== void 0 && (validate76(data5["install-over"], { instancePath: instancePath + "/actions/install-over", parentData: data5, parentDataProperty: "install-over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5.unprotect !== void 0 && (validate76(data5.unprotect, { instancePath: instancePath + "/actions/unprotect", parentData: data5, parentDataProperty: "unprotect", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["unprotect-old"] !== void 0 && (validate76(data5["unprotect-old"], { instancePath: instancePath + "/actions/unprotect-old", parentData: data5, parentDataProperty: "unprotect-old", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5.protect !== void 0 && (validate76(data5.protect, { instancePath: instancePath + "/actions/protect", parentData: data5, parentDataProperty: "protect", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5.share !== void 0 && (validate76(data5.share, { instancePath: instancePath + "/actions/share", parentData: data5, parentDataProperty: "share", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5.unshare !== void 0 && (validate76(data5.unshare, { instancePath: instancePath + "/actions/unshare", parentData: data5, parentDataProperty: "unshare", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5.attach !== void 0 && (validate76(data5.attach, { instancePath: instancePath + "/actions/attach", parentData: data5, parentDataProperty: "attach", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["attach-boot"] !== void 0 && (validate76(data5["attach-boot"], { instancePath: instancePath + "/actions/attach-boot", parentData: data5, parentDataProperty: "attach-boot", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5.detach !== void 0 && (validate76(data5.detach, { instancePath: instancePath + "/actions/detach", parentData: data5, parentDataProperty: "detach", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["delete-volume"] !== void 0 && (validate76(data5["delete-volume"], { instancePath: instancePath + "/actions/delete-volume", parentData: data5, parentDataProperty: "delete-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["delete-old"] !== void 0 && (validate76(data5["delete-old"], { instancePath: instancePath + "/actions/delete-old", parentData: data5, parentDataProperty: "delete-old", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["create-server"] !== void 0 && (validate76(data5["create-server"], { instancePath: instancePath + "/actions/create-server", parentData: data5, parentDataProperty: "create-server", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["delete-server"] !== void 0 && (validate76(data5["delete-server"], { instancePath: instancePath + "/actions/delete-server", parentData: data5, parentDataProperty: "delete-server", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["stop-server"] !== void 0 && (validate76(data5["stop-server"], { instancePath: instancePath + "/actions/stop-server", parentData: data5, parentDataProperty: "stop-server", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["start-server"] !== void 0 && (validate76(data5["start-server"], { instancePath: instancePath + "/actions/start-server", parentData: data5, parentDataProperty: "start-server", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["change-server-type"] !== void 0 && (validate76(data5["change-server-type"], { instancePath: instancePath + "/actions/change-server-type", parentData: data5, parentDataProperty: "change-server-type", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["move-server"] !== void 0 && (validate76(data5["move-server"], { instancePath: instancePath + "/actions/move-server", parentData: data5, parentDataProperty: "move-server", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["set-boot"] !== void 0 && (validate76(data5["set-boot"], { instancePath: instancePath + "/actions/set-boot", parentData: data5, parentDataProperty: "set-boot", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["see-device"] !== void 0 && (validate76(data5["see-device"], { instancePath: instancePath + "/actions/see-device", parentData: data5, parentDataProperty: "see-device", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["see-size"] !== void 0 && (validate76(data5["see-size"], { instancePath: instancePath + "/actions/see-size", parentData: data5, parentDataProperty: "see-size", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["grow-partition"] !== void 0 && (validate76(data5["grow-partition"], { instancePath: instancePath + "/actions/grow-partition", parentData: data5, parentDataProperty: "grow-partition", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["grow-inside"] !== void 0 && (validate76(data5["grow-inside"], { instancePath: instancePath + "/actions/grow-inside", parentData: data5, parentDataProperty: "grow-inside", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["grow-member"] !== void 0 && (validate76(data5["grow-member"], { instancePath: instancePath + "/actions/grow-member", parentData: data5, parentDataProperty: "grow-member", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["make-group"] !== void 0 && (validate76(data5["make-group"], { instancePath: instancePath + "/actions/make-group", parentData: data5, parentDataProperty: "make-group", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["make-group-over"] !== void 0 && (validate76(data5["make-group-over"], { instancePath: instancePath + "/actions/make-group-over", parentData: data5, parentDataProperty: "make-group-over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["join-group"] !== void 0 && (validate76(data5["join-group"], { instancePath: instancePath + "/actions/join-group", parentData: data5, parentDataProperty: "join-group", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["join-group-over"] !== void 0 && (validate76(data5["join-group-over"], { instancePath: instancePath + "/actions/join-group-over", parentData: data5, parentDataProperty: "join-group-over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["leave-group"] !== void 0 && (validate76(data5["leave-group"], { instancePath: instancePath + "/actions/leave-group", parentData: data5, parentDataProperty: "leave-group", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["replace-member"] !== void 0 && (validate76(data5["replace-member"], { instancePath: instancePath + "/actions/replace-member", parentData: data5, parentDataProperty: "replace-member", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["remove-group"] !== void 0 && (validate76(data5["remove-group"], { instancePath: instancePath + "/actions/remove-group", parentData: data5, parentDataProperty: "remove-group", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["rename-group"] !== void 0 && (validate76(data5["rename-group"], { instancePath: instancePath + "/actions/rename-group", parentData: data5, parentDataProperty: "rename-group", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["re-extent"] !== void 0 && (validate76(data5["re-extent"], { instancePath: instancePath + "/actions/re-extent", parentData: data5, parentDataProperty: "re-extent", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["convert-layout"] !== void 0 && (validate76(data5["convert-layout"], { instancePath: instancePath + "/actions/convert-layout", parentData: data5, parentDataProperty: "convert-layout", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["lay-out-anew"] !== void 0 && (validate76(data5["lay-out-anew"], { instancePath: instancePath + "/actions/lay-out-anew", parentData: data5, parentDataProperty: "lay-out-anew", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5.deactivate !== void 0 && (validate76(data5.deactivate, { instancePath: instancePath + "/actions/deactivate", parentData: data5, parentDataProperty: "deactivate", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5.export !== void 0 && (validate76(data5.export, { instancePath: instancePath + "/actions/export", parentData: data5, parentDataProperty: "export", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["check-detached"] !== void 0 && (validate76(data5["check-detached"], { instancePath: instancePath + "/actions/check-detached", parentData: data5, parentDataProperty: "check-detached", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5.import !== void 0 && (validate76(data5.import, { instancePath: instancePath + "/actions/import", parentData: data5, parentDataProperty: "import", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5.activate !== void 0 && (validate76(data5.activate, { instancePath: instancePath + "/actions/activate", parentData: data5, parentDataProperty: "activate", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["stop-use"] !== void 0 && (validate76(data5["stop-use"], { instancePath: instancePath + "/actions/stop-use", parentData: data5, parentDataProperty: "stop-use", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["check-fstab"] !== void 0 && (validate76(data5["check-fstab"], { instancePath: instancePath + "/actions/check-fstab", parentData: data5, parentDataProperty: "check-fstab", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5.unmount !== void 0 && (validate76(data5.unmount, { instancePath: instancePath + "/actions/unmount", parentData: data5, parentDataProperty: "unmount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["unmount-swap"] !== void 0 && (validate76(data5["unmount-swap"], { instancePath: instancePath + "/actions/unmount-swap", parentData: data5, parentDataProperty: "unmount-swap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5.mount !== void 0 && (validate76(data5.mount, { instancePath: instancePath + "/actions/mount", parentData: data5, parentDataProperty: "mount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["mount-swap"] !== void 0 && (validate76(data5["mount-swap"], { instancePath: instancePath + "/actions/mount-swap", parentData: data5, parentDataProperty: "mount-swap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["export-pool"] !== void 0 && (validate76(data5["export-pool"], { instancePath: instancePath + "/actions/export-pool", parentData: data5, parentDataProperty: "export-pool", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["import-pool"] !== void 0 && (validate76(data5["import-pool"], { instancePath: instancePath + "/actions/import-pool", parentData: data5, parentDataProperty: "import-pool", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["make-logical-volume"] !== void 0 && (validate76(data5["make-logical-volume"], { instancePath: instancePath + "/actions/make-logical-volume", parentData: data5, parentDataProperty: "make-logical-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["extend-logical-volume"] !== void 0 && (validate76(data5["extend-logical-volume"], { instancePath: instancePath + "/actions/extend-logical-volume", parentData: data5, parentDataProperty: "extend-logical-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["reduce-logical-volume"] !== void 0 && (validate76(data5["reduce-logical-volume"], { instancePath: instancePath + "/actions/reduce-logical-volume", parentData: data5, parentDataProperty: "reduce-logical-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["cut-logical-volume"] !== void 0 && (validate76(data5["cut-logical-volume"], { instancePath: instancePath + "/actions/cut-logical-volume", parentData: data5, parentDataProperty: "cut-logical-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["remove-file-system"] !== void 0 && (validate76(data5["remove-file-system"], { instancePath: instancePath + "/actions/remove-file-system", parentData: data5, parentDataProperty: "remove-file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["give-up-file-system"] !== void 0 && (validate76(data5["give-up-file-system"], { instancePath: instancePath + "/actions/give-up-file-system", parentData: data5, parentDataProperty: "give-up-file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["make-file-system"] !== void 0 && (validate76(data5["make-file-system"], { instancePath: instancePath + "/actions/make-file-system", parentData: data5, parentDataProperty: "make-file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["make-file-system-over"] !== void 0 && (validate76(data5["make-file-system-over"], { instancePath: instancePath + "/actions/make-file-system-over", parentData: data5, parentDataProperty: "make-file-system-over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["make-anew"] !== void 0 && (validate76(data5["make-anew"], { instancePath: instancePath + "/actions/make-anew", parentData: data5, parentDataProperty: "make-anew", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["set-reserve"] !== void 0 && (validate76(data5["set-reserve"], { instancePath: instancePath + "/actions/set-reserve", parentData: data5, parentDataProperty: "set-reserve", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["bring-back"] !== void 0 && (validate76(data5["bring-back"], { instancePath: instancePath + "/actions/bring-back", parentData: data5, parentDataProperty: "bring-back", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["bring-over"] !== void 0 && (validate76(data5["bring-over"], { instancePath: instancePath + "/actions/bring-over", parentData: data5, parentDataProperty: "bring-over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["grow-mounted"] !== void 0 && (validate76(data5["grow-mounted"], { instancePath: instancePath + "/actions/grow-mounted", parentData: data5, parentDataProperty: "grow-mounted", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["grow-unmounted"] !== void 0 && (validate76(data5["grow-unmounted"], { instancePath: instancePath + "/actions/grow-unmounted", parentData: data5, parentDataProperty: "grow-unmounted", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["shrink-mounted"] !== void 0 && (validate76(data5["shrink-mounted"], { instancePath: instancePath + "/actions/shrink-mounted", parentData: data5, parentDataProperty: "shrink-mounted", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["shrink-unmounted"] !== void 0 && (validate76(data5["shrink-unmounted"], { instancePath: instancePath + "/actions/shrink-unmounted", parentData: data5, parentDataProperty: "shrink-unmounted", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data5["put-smaller-in-place"] !== void 0 && (validate76(data5["put-smaller-in-place"], { instancePath: instancePath + "/actions/put-smaller-in-place", parentData: data5, parentDataProperty: "put-smaller-in-place", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length));
       } else {
-        let err14 = { instancePath: instancePath + "/actions", schemaPath: "#/properties/actions/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema172.properties.actions.type, parentSchema: schema172.properties.actions, data: data5 };
+        let err14 = { instancePath: instancePath + "/actions", schemaPath: "#/properties/actions/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema173.properties.actions.type, parentSchema: schema173.properties.actions, data: data5 };
         vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
       }
     }
   } else {
-    let err15 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema172.type, parentSchema: schema172, data };
+    let err15 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema173.type, parentSchema: schema173, data };
     vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
   }
   return validate75.errors = vErrors, errors === 0;
 }
 validate75.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var provider_survey = validate163, schema190 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "provider-survey.json", title: "ProviderSurveyFile", description: "What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.", type: "object", additionalProperties: !1, required: ["format", "at", "lists", "volumes", "servers"], properties: { format: { const: "ullage-provider-survey-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, lists: { type: "array", items: { type: "string", enum: ["volumes", "servers"] }, uniqueItems: !0, description: "What the list lists: of what it does not list nothing is said to be missing." }, volumes: { type: "array", description: "The volumes, by id, then by name.", items: { title: "ProviderVolume", type: "object", additionalProperties: !1, required: ["size"], description: "One volume.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, size: { $ref: "survey.json#/$defs/bytes", description: "What is provisioned, and billed." }, tier: { $ref: "survey.json#/$defs/text", description: "Its tier, by your name for it where the settings tell it." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, likewise." }, server: { $ref: "survey.json#/$defs/text", description: "The id or name of the server that it is attached to." }, boot: { type: "boolean", description: "Whether that server starts from it." } } } }, servers: { type: "array", description: "The servers, by id, then by name.", items: { title: "ProviderServer", type: "object", additionalProperties: !1, required: [], description: "One server.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, by your name for it where the settings tell it." }, type: { $ref: "survey.json#/$defs/text", description: "Its server type, likewise." }, power: { type: "string", enum: ["running", "stopped"], description: "Whether it runs." }, boot: { $ref: "survey.json#/$defs/text", description: "The id or name of the volume it starts from." } } } } } }, schema129 = { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, schema132 = { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, pattern58 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), pattern62 = new RegExp("^(0|[1-9][0-9]{0,18})$", "u");
+var provider_survey = validate163, schema191 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "provider-survey.json", title: "ProviderSurveyFile", description: "What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.", type: "object", additionalProperties: !1, required: ["format", "at", "lists", "volumes", "servers"], properties: { format: { const: "ullage-provider-survey-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, lists: { type: "array", items: { type: "string", enum: ["volumes", "servers"] }, uniqueItems: !0, description: "What the list lists: of what it does not list nothing is said to be missing." }, volumes: { type: "array", description: "The volumes, by id, then by name.", items: { title: "ProviderVolume", type: "object", additionalProperties: !1, required: ["size"], description: "One volume.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, size: { $ref: "survey.json#/$defs/bytes", description: "What is provisioned, and billed." }, tier: { $ref: "survey.json#/$defs/text", description: "Its tier, by your name for it where the settings tell it." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, likewise." }, server: { $ref: "survey.json#/$defs/text", description: "The id or name of the server that it is attached to." }, boot: { type: "boolean", description: "Whether that server starts from it." } } } }, servers: { type: "array", description: "The servers, by id, then by name.", items: { title: "ProviderServer", type: "object", additionalProperties: !1, required: [], description: "One server.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, by your name for it where the settings tell it." }, type: { $ref: "survey.json#/$defs/text", description: "Its server type, likewise." }, power: { type: "string", enum: ["running", "stopped"], description: "Whether it runs." }, boot: { $ref: "survey.json#/$defs/text", description: "The id or name of the volume it starts from." } } } } } }, schema129 = { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, schema132 = { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, pattern58 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), pattern62 = new RegExp("^(0|[1-9][0-9]{0,18})$", "u");
 function validate163(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate163.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.format === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "format" }, message: "must have required property 'format'", schema: schema190.required, parentSchema: schema190, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "format" }, message: "must have required property 'format'", schema: schema191.required, parentSchema: schema191, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.at === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'", schema: schema190.required, parentSchema: schema190, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'", schema: schema191.required, parentSchema: schema191, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     if (data.lists === void 0) {
-      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "lists" }, message: "must have required property 'lists'", schema: schema190.required, parentSchema: schema190, data };
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "lists" }, message: "must have required property 'lists'", schema: schema191.required, parentSchema: schema191, data };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     if (data.volumes === void 0) {
-      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "volumes" }, message: "must have required property 'volumes'", schema: schema190.required, parentSchema: schema190, data };
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "volumes" }, message: "must have required property 'volumes'", schema: schema191.required, parentSchema: schema191, data };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
     if (data.servers === void 0) {
-      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "servers" }, message: "must have required property 'servers'", schema: schema190.required, parentSchema: schema190, data };
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "servers" }, message: "must have required property 'servers'", schema: schema191.required, parentSchema: schema191, data };
       vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "format" || key0 === "at" || key0 === "lists" || key0 === "volumes" || key0 === "servers")) {
-        let err5 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema190, data };
+        let err5 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema191, data };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     if (data.format !== void 0) {
       let data0 = data.format;
       if (data0 !== "ullage-provider-survey-1") {
-        let err6 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-provider-survey-1" }, message: "must be equal to constant", schema: "ullage-provider-survey-1", parentSchema: schema190.properties.format, data: data0 };
+        let err6 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-provider-survey-1" }, message: "must be equal to constant", schema: "ullage-provider-survey-1", parentSchema: schema191.properties.format, data: data0 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
@@ -4457,11 +4457,11 @@ function validate163(data, { instancePath = "", parentData, parentDataProperty, 
         for (let i0 = 0; i0 < len0; i0++) {
           let data3 = data2[i0];
           if (typeof data3 != "string") {
-            let err9 = { instancePath: instancePath + "/lists/" + i0, schemaPath: "#/properties/lists/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema190.properties.lists.items.type, parentSchema: schema190.properties.lists.items, data: data3 };
+            let err9 = { instancePath: instancePath + "/lists/" + i0, schemaPath: "#/properties/lists/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema191.properties.lists.items.type, parentSchema: schema191.properties.lists.items, data: data3 };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
           if (!(data3 === "volumes" || data3 === "servers")) {
-            let err10 = { instancePath: instancePath + "/lists/" + i0, schemaPath: "#/properties/lists/items/enum", keyword: "enum", params: { allowedValues: schema190.properties.lists.items.enum }, message: "must be equal to one of the allowed values", schema: schema190.properties.lists.items.enum, parentSchema: schema190.properties.lists.items, data: data3 };
+            let err10 = { instancePath: instancePath + "/lists/" + i0, schemaPath: "#/properties/lists/items/enum", keyword: "enum", params: { allowedValues: schema191.properties.lists.items.enum }, message: "must be equal to one of the allowed values", schema: schema191.properties.lists.items.enum, parentSchema: schema191.properties.lists.items, data: data3 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
@@ -4473,7 +4473,7 @@ function validate163(data, { instancePath = "", parentData, parentDataProperty, 
             if (typeof item0 == "string") {
               if (typeof indices0[item0] == "number") {
                 j0 = indices0[item0];
-                let err11 = { instancePath: instancePath + "/lists", schemaPath: "#/properties/lists/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema190.properties.lists, data: data2 };
+                let err11 = { instancePath: instancePath + "/lists", schemaPath: "#/properties/lists/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema191.properties.lists, data: data2 };
                 vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
                 break;
               }
@@ -4482,7 +4482,7 @@ function validate163(data, { instancePath = "", parentData, parentDataProperty, 
           }
         }
       } else {
-        let err12 = { instancePath: instancePath + "/lists", schemaPath: "#/properties/lists/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema190.properties.lists.type, parentSchema: schema190.properties.lists, data: data2 };
+        let err12 = { instancePath: instancePath + "/lists", schemaPath: "#/properties/lists/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema191.properties.lists.type, parentSchema: schema191.properties.lists, data: data2 };
         vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
     }
@@ -4494,12 +4494,12 @@ function validate163(data, { instancePath = "", parentData, parentDataProperty, 
           let data5 = data4[i2];
           if (data5 && typeof data5 == "object" && !Array.isArray(data5)) {
             if (data5.size === void 0) {
-              let err13 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema190.properties.volumes.items.required, parentSchema: schema190.properties.volumes.items, data: data5 };
+              let err13 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema191.properties.volumes.items.required, parentSchema: schema191.properties.volumes.items, data: data5 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             for (let key1 in data5)
               if (!(key1 === "id" || key1 === "name" || key1 === "size" || key1 === "tier" || key1 === "site" || key1 === "server" || key1 === "boot")) {
-                let err14 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema190.properties.volumes.items, data: data5 };
+                let err14 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema191.properties.volumes.items, data: data5 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             if (data5.id !== void 0) {
@@ -4617,17 +4617,17 @@ function validate163(data, { instancePath = "", parentData, parentDataProperty, 
             if (data5.boot !== void 0) {
               let data12 = data5.boot;
               if (typeof data12 != "boolean") {
-                let err37 = { instancePath: instancePath + "/volumes/" + i2 + "/boot", schemaPath: "#/properties/volumes/items/properties/boot/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema190.properties.volumes.items.properties.boot.type, parentSchema: schema190.properties.volumes.items.properties.boot, data: data12 };
+                let err37 = { instancePath: instancePath + "/volumes/" + i2 + "/boot", schemaPath: "#/properties/volumes/items/properties/boot/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema191.properties.volumes.items.properties.boot.type, parentSchema: schema191.properties.volumes.items.properties.boot, data: data12 };
                 vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
               }
             }
           } else {
-            let err38 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema190.properties.volumes.items.type, parentSchema: schema190.properties.volumes.items, data: data5 };
+            let err38 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.properties.volumes.items.type, parentSchema: schema191.properties.volumes.items, data: data5 };
             vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
           }
         }
       } else {
-        let err39 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema190.properties.volumes.type, parentSchema: schema190.properties.volumes, data: data4 };
+        let err39 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema191.properties.volumes.type, parentSchema: schema191.properties.volumes, data: data4 };
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
       }
     }
@@ -4640,7 +4640,7 @@ function validate163(data, { instancePath = "", parentData, parentDataProperty, 
           if (data14 && typeof data14 == "object" && !Array.isArray(data14)) {
             for (let key2 in data14)
               if (!(key2 === "id" || key2 === "name" || key2 === "site" || key2 === "type" || key2 === "power" || key2 === "boot")) {
-                let err40 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema190.properties.servers.items, data: data14 };
+                let err40 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema191.properties.servers.items, data: data14 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
             if (data14.id !== void 0) {
@@ -4726,11 +4726,11 @@ function validate163(data, { instancePath = "", parentData, parentDataProperty, 
             if (data14.power !== void 0) {
               let data19 = data14.power;
               if (typeof data19 != "string") {
-                let err57 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema190.properties.servers.items.properties.power.type, parentSchema: schema190.properties.servers.items.properties.power, data: data19 };
+                let err57 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema191.properties.servers.items.properties.power.type, parentSchema: schema191.properties.servers.items.properties.power, data: data19 };
                 vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
               }
               if (!(data19 === "running" || data19 === "stopped")) {
-                let err58 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/enum", keyword: "enum", params: { allowedValues: schema190.properties.servers.items.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema190.properties.servers.items.properties.power.enum, parentSchema: schema190.properties.servers.items.properties.power, data: data19 };
+                let err58 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/enum", keyword: "enum", params: { allowedValues: schema191.properties.servers.items.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema191.properties.servers.items.properties.power.enum, parentSchema: schema191.properties.servers.items.properties.power, data: data19 };
                 vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
               }
             }
@@ -4755,28 +4755,28 @@ function validate163(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           } else {
-            let err63 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema190.properties.servers.items.type, parentSchema: schema190.properties.servers.items, data: data14 };
+            let err63 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.properties.servers.items.type, parentSchema: schema191.properties.servers.items, data: data14 };
             vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
           }
         }
       } else {
-        let err64 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema190.properties.servers.type, parentSchema: schema190.properties.servers, data: data13 };
+        let err64 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema191.properties.servers.type, parentSchema: schema191.properties.servers, data: data13 };
         vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
       }
     }
   } else {
-    let err65 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema190.type, parentSchema: schema190, data };
+    let err65 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.type, parentSchema: schema191, data };
     vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
   }
   return validate163.errors = vErrors, errors === 0;
 }
 validate163.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var rule_pack = validate164, schema203 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, examples: [["starter"]], description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams.", examples: [["imagery"]] }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites.", examples: [["north-quay"]] }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers.", examples: [["bulk"]] }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema205 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, schema207 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams.", examples: [["imagery"]] }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites.", examples: [["north-quay"]] }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers.", examples: [["bulk"]] }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema208 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
+var rule_pack = validate164, schema204 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, examples: [["starter"]], description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams.", examples: [["imagery"]] }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites.", examples: [["north-quay"]] }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers.", examples: [["bulk"]] }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema206 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, schema208 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams.", examples: [["imagery"]] }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites.", examples: [["north-quay"]] }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers.", examples: [["bulk"]] }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema209 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
 function validate167(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate167.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length < 1) {
-      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema208, data };
+      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema209, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let len0 = data.length;
@@ -4793,7 +4793,7 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
   } else {
-    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema208.type, parentSchema: schema208, data };
+    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema209.type, parentSchema: schema209, data };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
   return validate167.errors = vErrors, errors === 0;
@@ -4804,7 +4804,7 @@ function validate166(data, { instancePath = "", parentData, parentDataProperty, 
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "teams" || key0 === "sites" || key0 === "tiers" || key0 === "labels")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema208, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.teams !== void 0 && (validate167(data.teams, { instancePath: instancePath + "/teams", parentData: data, parentDataProperty: "teams", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors), errors = vErrors.length)), data.sites !== void 0 && (validate167(data.sites, { instancePath: instancePath + "/sites", parentData: data, parentDataProperty: "sites", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors), errors = vErrors.length)), data.tiers !== void 0 && (validate167(data.tiers, { instancePath: instancePath + "/tiers", parentData: data, parentDataProperty: "tiers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors), errors = vErrors.length)), data.labels !== void 0) {
@@ -4823,38 +4823,38 @@ function validate166(data, { instancePath = "", parentData, parentDataProperty, 
           }
           var valid1 = _errs7 === errors;
           if (!valid1) {
-            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema207.properties.labels.propertyNames, parentSchema: schema207.properties.labels, data: data3 };
+            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema208.properties.labels.propertyNames, parentSchema: schema208.properties.labels, data: data3 };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         }
         for (let key2 in data3) {
           let data4 = data3[key2];
           if (typeof data4 != "string" && !Array.isArray(data4)) {
-            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema207.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema207.properties.labels.additionalProperties.type, parentSchema: schema207.properties.labels.additionalProperties, data: data4 };
+            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema208.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema208.properties.labels.additionalProperties.type, parentSchema: schema208.properties.labels.additionalProperties, data: data4 };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
           if (Array.isArray(data4)) {
             if (data4.length < 1) {
-              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema207.properties.labels.additionalProperties, data: data4 };
+              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema208.properties.labels.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             let len0 = data4.length;
             for (let i0 = 0; i0 < len0; i0++) {
               let data5 = data4[i0];
               if (typeof data5 != "string") {
-                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.properties.labels.additionalProperties.items.type, parentSchema: schema207.properties.labels.additionalProperties.items, data: data5 };
+                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema208.properties.labels.additionalProperties.items.type, parentSchema: schema208.properties.labels.additionalProperties.items, data: data5 };
                 vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
               }
             }
           }
         }
       } else {
-        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.properties.labels.type, parentSchema: schema207.properties.labels, data: data3 };
+        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema208.properties.labels.type, parentSchema: schema208.properties.labels, data: data3 };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
   } else {
-    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.type, parentSchema: schema207, data };
+    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema208.type, parentSchema: schema208, data };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
   return validate166.errors = vErrors, errors === 0;
@@ -4864,7 +4864,7 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
   let vErrors = null, errors = 0, evaluated0 = validate165.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.required, parentSchema: schema205, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.required, parentSchema: schema206, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let tag0 = data.rule;
@@ -4872,22 +4872,22 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
       if (tag0 === "max-monthly-spend") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[0].required, parentSchema: schema205.oneOf[0], data };
+            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[0].required, parentSchema: schema206.oneOf[0], data };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
           if (data.limit === void 0) {
-            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema205.oneOf[0].required, parentSchema: schema205.oneOf[0], data };
+            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema206.oneOf[0].required, parentSchema: schema206.oneOf[0], data };
             vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
           }
           for (let key0 in data)
-            if (!func1.call(schema205.oneOf[0].properties, key0)) {
-              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[0], data };
+            if (!func1.call(schema206.oneOf[0].properties, key0)) {
+              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[0], data };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
           if (data.rule !== void 0) {
             let data0 = data.rule;
             if (data0 !== "max-monthly-spend") {
-              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema205.oneOf[0].properties.rule, data: data0 };
+              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema206.oneOf[0].properties.rule, data: data0 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
           }
@@ -4906,41 +4906,41 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data2 = data.level;
             if (typeof data2 != "string") {
-              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[0].properties.level.type, parentSchema: schema205.oneOf[0].properties.level, data: data2 };
+              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[0].properties.level.type, parentSchema: schema206.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             if (!(data2 === "error" || data2 === "warning" || data2 === "note")) {
-              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[0].properties.level.enum, parentSchema: schema205.oneOf[0].properties.level, data: data2 };
+              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[0].properties.level.enum, parentSchema: schema206.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data3 = data.enabled;
             if (typeof data3 != "boolean") {
-              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[0].properties.enabled.type, parentSchema: schema205.oneOf[0].properties.enabled, data: data3 };
+              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[0].properties.enabled.type, parentSchema: schema206.oneOf[0].properties.enabled, data: data3 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           }
           if (data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length)), data.limit !== void 0) {
             let data5 = data.limit;
             if (typeof data5 == "string") {
-              if (!pattern88.test(data5)) {
-                let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema161, data: data5 };
+              if (!pattern89.test(data5)) {
+                let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema162, data: data5 };
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             } else {
-              let err11 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema161.type, parentSchema: schema161, data: data5 };
+              let err11 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema162.type, parentSchema: schema162, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           }
           if (data.each !== void 0) {
             let data6 = data.each;
             if (typeof data6 != "string") {
-              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[0].properties.each.type, parentSchema: schema205.oneOf[0].properties.each, data: data6 };
+              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[0].properties.each.type, parentSchema: schema206.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
             }
             if (!(data6 === "team" || data6 === "site")) {
-              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[0].properties.each.enum, parentSchema: schema205.oneOf[0].properties.each, data: data6 };
+              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[0].properties.each.enum, parentSchema: schema206.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           }
@@ -4948,15 +4948,15 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             let data7 = data["warn-from"];
             if (typeof data7 == "number" && isFinite(data7)) {
               if (data7 > 1 || isNaN(data7)) {
-                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema205.oneOf[0].properties["warn-from"], data: data7 };
+                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema206.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
               if (data7 <= 0 || isNaN(data7)) {
-                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema205.oneOf[0].properties["warn-from"], data: data7 };
+                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema206.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
             } else {
-              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema205.oneOf[0].properties["warn-from"].type, parentSchema: schema205.oneOf[0].properties["warn-from"], data: data7 };
+              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema206.oneOf[0].properties["warn-from"].type, parentSchema: schema206.oneOf[0].properties["warn-from"], data: data7 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           }
@@ -4985,25 +4985,25 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         } else {
-          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[0].type, parentSchema: schema205.oneOf[0], data };
+          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[0].type, parentSchema: schema206.oneOf[0], data };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
         var props0 = !0;
       } else if (tag0 === "spend-under-a-limit") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[1].required, parentSchema: schema205.oneOf[1], data };
+            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[1].required, parentSchema: schema206.oneOf[1], data };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
           for (let key1 in data)
             if (!(key1 === "rule" || key1 === "name" || key1 === "level" || key1 === "enabled" || key1 === "where")) {
-              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[1], data };
+              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[1], data };
               vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
             }
           if (data.rule !== void 0) {
             let data10 = data.rule;
             if (data10 !== "spend-under-a-limit") {
-              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema205.oneOf[1].properties.rule, data: data10 };
+              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema206.oneOf[1].properties.rule, data: data10 };
               vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
             }
           }
@@ -5022,46 +5022,46 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data12 = data.level;
             if (typeof data12 != "string") {
-              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[1].properties.level.type, parentSchema: schema205.oneOf[1].properties.level, data: data12 };
+              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[1].properties.level.type, parentSchema: schema206.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
             }
             if (!(data12 === "error" || data12 === "warning" || data12 === "note")) {
-              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[1].properties.level.enum, parentSchema: schema205.oneOf[1].properties.level, data: data12 };
+              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[1].properties.level.enum, parentSchema: schema206.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data13 = data.enabled;
             if (typeof data13 != "boolean") {
-              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[1].properties.enabled.type, parentSchema: schema205.oneOf[1].properties.enabled, data: data13 };
+              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[1].properties.enabled.type, parentSchema: schema206.oneOf[1].properties.enabled, data: data13 };
               vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
             }
           }
           data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length));
         } else {
-          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[1].type, parentSchema: schema205.oneOf[1], data };
+          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[1].type, parentSchema: schema206.oneOf[1], data };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "minimum-headroom") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[2].required, parentSchema: schema205.oneOf[2], data };
+            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[2].required, parentSchema: schema206.oneOf[2], data };
             vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
           }
           if (data.of === void 0) {
-            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema205.oneOf[2].required, parentSchema: schema205.oneOf[2], data };
+            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema206.oneOf[2].required, parentSchema: schema206.oneOf[2], data };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
           for (let key2 in data)
-            if (!func1.call(schema205.oneOf[2].properties, key2)) {
-              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[2], data };
+            if (!func1.call(schema206.oneOf[2].properties, key2)) {
+              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[2], data };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
           if (data.rule !== void 0) {
             let data15 = data.rule;
             if (data15 !== "minimum-headroom") {
-              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema205.oneOf[2].properties.rule, data: data15 };
+              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema206.oneOf[2].properties.rule, data: data15 };
               vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
             }
           }
@@ -5080,29 +5080,29 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data17 = data.level;
             if (typeof data17 != "string") {
-              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[2].properties.level.type, parentSchema: schema205.oneOf[2].properties.level, data: data17 };
+              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[2].properties.level.type, parentSchema: schema206.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
             if (!(data17 === "error" || data17 === "warning" || data17 === "note")) {
-              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[2].properties.level.enum, parentSchema: schema205.oneOf[2].properties.level, data: data17 };
+              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[2].properties.level.enum, parentSchema: schema206.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data18 = data.enabled;
             if (typeof data18 != "boolean") {
-              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[2].properties.enabled.type, parentSchema: schema205.oneOf[2].properties.enabled, data: data18 };
+              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[2].properties.enabled.type, parentSchema: schema206.oneOf[2].properties.enabled, data: data18 };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
           }
           if (data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length)), data.of !== void 0) {
             let data20 = data.of;
             if (typeof data20 != "string") {
-              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[2].properties.of.type, parentSchema: schema205.oneOf[2].properties.of, data: data20 };
+              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[2].properties.of.type, parentSchema: schema206.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
             }
             if (!(data20 === "quota" || data20 === "attachment-slots" || data20 === "volume-group" || data20 === "file-system")) {
-              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[2].properties.of.enum, parentSchema: schema205.oneOf[2].properties.of, data: data20 };
+              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[2].properties.of.enum, parentSchema: schema206.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
             }
           }
@@ -5110,15 +5110,15 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             let data21 = data.share;
             if (typeof data21 == "number" && isFinite(data21)) {
               if (data21 > 1 || isNaN(data21)) {
-                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema205.oneOf[2].properties.share, data: data21 };
+                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema206.oneOf[2].properties.share, data: data21 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
               if (data21 < 0 || isNaN(data21)) {
-                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema205.oneOf[2].properties.share, data: data21 };
+                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[2].properties.share, data: data21 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             } else {
-              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema205.oneOf[2].properties.share.type, parentSchema: schema205.oneOf[2].properties.share, data: data21 };
+              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema206.oneOf[2].properties.share.type, parentSchema: schema206.oneOf[2].properties.share, data: data21 };
               vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
             }
           }
@@ -5137,45 +5137,45 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.count !== void 0) {
             let data23 = data.count;
             if (!(typeof data23 == "number" && !(data23 % 1) && !isNaN(data23) && isFinite(data23))) {
-              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema205.oneOf[2].properties.count.type, parentSchema: schema205.oneOf[2].properties.count, data: data23 };
+              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[2].properties.count.type, parentSchema: schema206.oneOf[2].properties.count, data: data23 };
               vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
             }
             if (typeof data23 == "number" && isFinite(data23) && (data23 < 0 || isNaN(data23))) {
-              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema205.oneOf[2].properties.count, data: data23 };
+              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[2].properties.count, data: data23 };
               vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
             }
           }
           if (data.days !== void 0) {
             let data24 = data.days;
             if (!(typeof data24 == "number" && !(data24 % 1) && !isNaN(data24) && isFinite(data24))) {
-              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema205.oneOf[2].properties.days.type, parentSchema: schema205.oneOf[2].properties.days, data: data24 };
+              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[2].properties.days.type, parentSchema: schema206.oneOf[2].properties.days, data: data24 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             if (typeof data24 == "number" && isFinite(data24) && (data24 < 1 || isNaN(data24))) {
-              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema205.oneOf[2].properties.days, data: data24 };
+              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema206.oneOf[2].properties.days, data: data24 };
               vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
             }
           }
         } else {
-          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[2].type, parentSchema: schema205.oneOf[2], data };
+          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[2].type, parentSchema: schema206.oneOf[2], data };
           vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-shrink") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[3].required, parentSchema: schema205.oneOf[3], data };
+            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[3].required, parentSchema: schema206.oneOf[3], data };
             vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
           }
           for (let key3 in data)
             if (!(key3 === "rule" || key3 === "name" || key3 === "level" || key3 === "enabled" || key3 === "where" || key3 === "allow-file-systems")) {
-              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[3], data };
+              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[3], data };
               vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
             }
           if (data.rule !== void 0) {
             let data25 = data.rule;
             if (data25 !== "no-shrink") {
-              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema205.oneOf[3].properties.rule, data: data25 };
+              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema206.oneOf[3].properties.rule, data: data25 };
               vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
             }
           }
@@ -5194,18 +5194,18 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data27 = data.level;
             if (typeof data27 != "string") {
-              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[3].properties.level.type, parentSchema: schema205.oneOf[3].properties.level, data: data27 };
+              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[3].properties.level.type, parentSchema: schema206.oneOf[3].properties.level, data: data27 };
               vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
             }
             if (!(data27 === "error" || data27 === "warning" || data27 === "note")) {
-              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[3].properties.level.enum, parentSchema: schema205.oneOf[3].properties.level, data: data27 };
+              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[3].properties.level.enum, parentSchema: schema206.oneOf[3].properties.level, data: data27 };
               vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data28 = data.enabled;
             if (typeof data28 != "boolean") {
-              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[3].properties.enabled.type, parentSchema: schema205.oneOf[3].properties.enabled, data: data28 };
+              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[3].properties.enabled.type, parentSchema: schema206.oneOf[3].properties.enabled, data: data28 };
               vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
             }
           }
@@ -5216,39 +5216,39 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
               for (let i0 = 0; i0 < len0; i0++) {
                 let data31 = data30[i0];
                 if (typeof data31 != "string") {
-                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema205.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema206.oneOf[3].properties["allow-file-systems"].items, data: data31 };
                   vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
                 }
                 if (!(data31 === "ext2" || data31 === "ext3" || data31 === "ext4" || data31 === "btrfs" || data31 === "ntfs" || data31 === "swap")) {
-                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema205.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema206.oneOf[3].properties["allow-file-systems"].items, data: data31 };
                   vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
                 }
               }
             } else {
-              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema205.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema205.oneOf[3].properties["allow-file-systems"], data: data30 };
+              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema206.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema206.oneOf[3].properties["allow-file-systems"], data: data30 };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
           }
         } else {
-          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[3].type, parentSchema: schema205.oneOf[3], data };
+          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[3].type, parentSchema: schema206.oneOf[3], data };
           vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "boot-volume-stays") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[4].required, parentSchema: schema205.oneOf[4], data };
+            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[4].required, parentSchema: schema206.oneOf[4], data };
             vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
           }
           for (let key4 in data)
             if (!(key4 === "rule" || key4 === "name" || key4 === "level" || key4 === "enabled" || key4 === "where")) {
-              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[4], data };
+              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[4], data };
               vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
             }
           if (data.rule !== void 0) {
             let data32 = data.rule;
             if (data32 !== "boot-volume-stays") {
-              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema205.oneOf[4].properties.rule, data: data32 };
+              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema206.oneOf[4].properties.rule, data: data32 };
               vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
             }
           }
@@ -5267,42 +5267,42 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data34 = data.level;
             if (typeof data34 != "string") {
-              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[4].properties.level.type, parentSchema: schema205.oneOf[4].properties.level, data: data34 };
+              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[4].properties.level.type, parentSchema: schema206.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
             }
             if (!(data34 === "error" || data34 === "warning" || data34 === "note")) {
-              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[4].properties.level.enum, parentSchema: schema205.oneOf[4].properties.level, data: data34 };
+              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[4].properties.level.enum, parentSchema: schema206.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data35 = data.enabled;
             if (typeof data35 != "boolean") {
-              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[4].properties.enabled.type, parentSchema: schema205.oneOf[4].properties.enabled, data: data35 };
+              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[4].properties.enabled.type, parentSchema: schema206.oneOf[4].properties.enabled, data: data35 };
               vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
             }
           }
           data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length));
         } else {
-          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[4].type, parentSchema: schema205.oneOf[4], data };
+          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[4].type, parentSchema: schema206.oneOf[4], data };
           vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "exclusive-attachment") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[5].required, parentSchema: schema205.oneOf[5], data };
+            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[5].required, parentSchema: schema206.oneOf[5], data };
             vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
           }
           for (let key5 in data)
             if (!(key5 === "rule" || key5 === "name" || key5 === "level" || key5 === "enabled" || key5 === "where")) {
-              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[5], data };
+              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[5], data };
               vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
             }
           if (data.rule !== void 0) {
             let data37 = data.rule;
             if (data37 !== "exclusive-attachment") {
-              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema205.oneOf[5].properties.rule, data: data37 };
+              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema206.oneOf[5].properties.rule, data: data37 };
               vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
             }
           }
@@ -5321,42 +5321,42 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data39 = data.level;
             if (typeof data39 != "string") {
-              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[5].properties.level.type, parentSchema: schema205.oneOf[5].properties.level, data: data39 };
+              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[5].properties.level.type, parentSchema: schema206.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
             }
             if (!(data39 === "error" || data39 === "warning" || data39 === "note")) {
-              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[5].properties.level.enum, parentSchema: schema205.oneOf[5].properties.level, data: data39 };
+              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[5].properties.level.enum, parentSchema: schema206.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data40 = data.enabled;
             if (typeof data40 != "boolean") {
-              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[5].properties.enabled.type, parentSchema: schema205.oneOf[5].properties.enabled, data: data40 };
+              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[5].properties.enabled.type, parentSchema: schema206.oneOf[5].properties.enabled, data: data40 };
               vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
             }
           }
           data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length));
         } else {
-          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[5].type, parentSchema: schema205.oneOf[5], data };
+          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[5].type, parentSchema: schema206.oneOf[5], data };
           vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "group-travels-whole") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[6].required, parentSchema: schema205.oneOf[6], data };
+            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[6].required, parentSchema: schema206.oneOf[6], data };
             vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
           }
           for (let key6 in data)
             if (!(key6 === "rule" || key6 === "name" || key6 === "level" || key6 === "enabled" || key6 === "where")) {
-              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[6], data };
+              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[6], data };
               vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
             }
           if (data.rule !== void 0) {
             let data42 = data.rule;
             if (data42 !== "group-travels-whole") {
-              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema205.oneOf[6].properties.rule, data: data42 };
+              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema206.oneOf[6].properties.rule, data: data42 };
               vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
             }
           }
@@ -5375,42 +5375,42 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data44 = data.level;
             if (typeof data44 != "string") {
-              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[6].properties.level.type, parentSchema: schema205.oneOf[6].properties.level, data: data44 };
+              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[6].properties.level.type, parentSchema: schema206.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
             }
             if (!(data44 === "error" || data44 === "warning" || data44 === "note")) {
-              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[6].properties.level.enum, parentSchema: schema205.oneOf[6].properties.level, data: data44 };
+              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[6].properties.level.enum, parentSchema: schema206.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data45 = data.enabled;
             if (typeof data45 != "boolean") {
-              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[6].properties.enabled.type, parentSchema: schema205.oneOf[6].properties.enabled, data: data45 };
+              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[6].properties.enabled.type, parentSchema: schema206.oneOf[6].properties.enabled, data: data45 };
               vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
             }
           }
           data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length));
         } else {
-          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[6].type, parentSchema: schema205.oneOf[6], data };
+          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[6].type, parentSchema: schema206.oneOf[6], data };
           vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "same-site") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[7].required, parentSchema: schema205.oneOf[7], data };
+            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[7].required, parentSchema: schema206.oneOf[7], data };
             vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
           }
           for (let key7 in data)
             if (!(key7 === "rule" || key7 === "name" || key7 === "level" || key7 === "enabled" || key7 === "where")) {
-              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[7], data };
+              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[7], data };
               vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
             }
           if (data.rule !== void 0) {
             let data47 = data.rule;
             if (data47 !== "same-site") {
-              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema205.oneOf[7].properties.rule, data: data47 };
+              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema206.oneOf[7].properties.rule, data: data47 };
               vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
             }
           }
@@ -5429,46 +5429,46 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data49 = data.level;
             if (typeof data49 != "string") {
-              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[7].properties.level.type, parentSchema: schema205.oneOf[7].properties.level, data: data49 };
+              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[7].properties.level.type, parentSchema: schema206.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
             }
             if (!(data49 === "error" || data49 === "warning" || data49 === "note")) {
-              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[7].properties.level.enum, parentSchema: schema205.oneOf[7].properties.level, data: data49 };
+              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[7].properties.level.enum, parentSchema: schema206.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data50 = data.enabled;
             if (typeof data50 != "boolean") {
-              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[7].properties.enabled.type, parentSchema: schema205.oneOf[7].properties.enabled, data: data50 };
+              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[7].properties.enabled.type, parentSchema: schema206.oneOf[7].properties.enabled, data: data50 };
               vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
             }
           }
           data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length));
         } else {
-          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[7].type, parentSchema: schema205.oneOf[7], data };
+          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[7].type, parentSchema: schema206.oneOf[7], data };
           vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-step") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema205.oneOf[8], data };
+            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema206.oneOf[8], data };
             vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
           }
           if (data.rule === void 0) {
-            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[8].required, parentSchema: schema205.oneOf[8], data };
+            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[8].required, parentSchema: schema206.oneOf[8], data };
             vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
           }
           for (let key8 in data)
             if (!(key8 === "rule" || key8 === "name" || key8 === "level" || key8 === "enabled" || key8 === "where" || key8 === "times" || key8 === "by")) {
-              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[8], data };
+              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[8], data };
               vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
             }
           if (data.rule !== void 0) {
             let data52 = data.rule;
             if (data52 !== "growth-step") {
-              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema205.oneOf[8].properties.rule, data: data52 };
+              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema206.oneOf[8].properties.rule, data: data52 };
               vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
             }
           }
@@ -5487,18 +5487,18 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data54 = data.level;
             if (typeof data54 != "string") {
-              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[8].properties.level.type, parentSchema: schema205.oneOf[8].properties.level, data: data54 };
+              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[8].properties.level.type, parentSchema: schema206.oneOf[8].properties.level, data: data54 };
               vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
             }
             if (!(data54 === "error" || data54 === "warning" || data54 === "note")) {
-              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[8].properties.level.enum, parentSchema: schema205.oneOf[8].properties.level, data: data54 };
+              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[8].properties.level.enum, parentSchema: schema206.oneOf[8].properties.level, data: data54 };
               vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data55 = data.enabled;
             if (typeof data55 != "boolean") {
-              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[8].properties.enabled.type, parentSchema: schema205.oneOf[8].properties.enabled, data: data55 };
+              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[8].properties.enabled.type, parentSchema: schema206.oneOf[8].properties.enabled, data: data55 };
               vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
             }
           }
@@ -5506,11 +5506,11 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             let data57 = data.times;
             if (typeof data57 == "number" && isFinite(data57)) {
               if (data57 < 1 || isNaN(data57)) {
-                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema205.oneOf[8].properties.times, data: data57 };
+                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema206.oneOf[8].properties.times, data: data57 };
                 vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
               }
             } else {
-              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema205.oneOf[8].properties.times.type, parentSchema: schema205.oneOf[8].properties.times, data: data57 };
+              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema206.oneOf[8].properties.times.type, parentSchema: schema206.oneOf[8].properties.times, data: data57 };
               vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
             }
           }
@@ -5527,25 +5527,25 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         } else {
-          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[8].type, parentSchema: schema205.oneOf[8], data };
+          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[8].type, parentSchema: schema206.oneOf[8], data };
           vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "detached-volume-owned") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[9].required, parentSchema: schema205.oneOf[9], data };
+            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[9].required, parentSchema: schema206.oneOf[9], data };
             vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
           }
           for (let key9 in data)
             if (!(key9 === "rule" || key9 === "name" || key9 === "level" || key9 === "enabled" || key9 === "where" || key9 === "at-most" || key9 === "grace")) {
-              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[9], data };
+              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[9], data };
               vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
             }
           if (data.rule !== void 0) {
             let data59 = data.rule;
             if (data59 !== "detached-volume-owned") {
-              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema205.oneOf[9].properties.rule, data: data59 };
+              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema206.oneOf[9].properties.rule, data: data59 };
               vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
             }
           }
@@ -5564,63 +5564,63 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data61 = data.level;
             if (typeof data61 != "string") {
-              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[9].properties.level.type, parentSchema: schema205.oneOf[9].properties.level, data: data61 };
+              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[9].properties.level.type, parentSchema: schema206.oneOf[9].properties.level, data: data61 };
               vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
             }
             if (!(data61 === "error" || data61 === "warning" || data61 === "note")) {
-              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[9].properties.level.enum, parentSchema: schema205.oneOf[9].properties.level, data: data61 };
+              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[9].properties.level.enum, parentSchema: schema206.oneOf[9].properties.level, data: data61 };
               vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data62 = data.enabled;
             if (typeof data62 != "boolean") {
-              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[9].properties.enabled.type, parentSchema: schema205.oneOf[9].properties.enabled, data: data62 };
+              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[9].properties.enabled.type, parentSchema: schema206.oneOf[9].properties.enabled, data: data62 };
               vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
             }
           }
           if (data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data64 = data["at-most"];
             if (!(typeof data64 == "number" && !(data64 % 1) && !isNaN(data64) && isFinite(data64))) {
-              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema205.oneOf[9].properties["at-most"].type, parentSchema: schema205.oneOf[9].properties["at-most"], data: data64 };
+              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[9].properties["at-most"].type, parentSchema: schema206.oneOf[9].properties["at-most"], data: data64 };
               vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
             }
             if (typeof data64 == "number" && isFinite(data64) && (data64 < 1 || isNaN(data64))) {
-              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema205.oneOf[9].properties["at-most"], data: data64 };
+              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema206.oneOf[9].properties["at-most"], data: data64 };
               vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
             }
           }
           if (data.grace !== void 0) {
             let data65 = data.grace;
             if (!(typeof data65 == "number" && !(data65 % 1) && !isNaN(data65) && isFinite(data65))) {
-              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema205.oneOf[9].properties.grace.type, parentSchema: schema205.oneOf[9].properties.grace, data: data65 };
+              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[9].properties.grace.type, parentSchema: schema206.oneOf[9].properties.grace, data: data65 };
               vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
             }
             if (typeof data65 == "number" && isFinite(data65) && (data65 < 0 || isNaN(data65))) {
-              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema205.oneOf[9].properties.grace, data: data65 };
+              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[9].properties.grace, data: data65 };
               vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
             }
           }
         } else {
-          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[9].type, parentSchema: schema205.oneOf[9], data };
+          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[9].type, parentSchema: schema206.oneOf[9], data };
           vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "deletion-prepared") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[10].required, parentSchema: schema205.oneOf[10], data };
+            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[10].required, parentSchema: schema206.oneOf[10], data };
             vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
           }
           for (let key10 in data)
             if (!(key10 === "rule" || key10 === "name" || key10 === "level" || key10 === "enabled" || key10 === "where" || key10 === "backup-within" || key10 === "attached-allowed")) {
-              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[10], data };
+              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[10], data };
               vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
             }
           if (data.rule !== void 0) {
             let data66 = data.rule;
             if (data66 !== "deletion-prepared") {
-              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema205.oneOf[10].properties.rule, data: data66 };
+              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema206.oneOf[10].properties.rule, data: data66 };
               vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
             }
           }
@@ -5639,63 +5639,63 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data68 = data.level;
             if (typeof data68 != "string") {
-              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[10].properties.level.type, parentSchema: schema205.oneOf[10].properties.level, data: data68 };
+              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[10].properties.level.type, parentSchema: schema206.oneOf[10].properties.level, data: data68 };
               vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
             }
             if (!(data68 === "error" || data68 === "warning" || data68 === "note")) {
-              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[10].properties.level.enum, parentSchema: schema205.oneOf[10].properties.level, data: data68 };
+              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[10].properties.level.enum, parentSchema: schema206.oneOf[10].properties.level, data: data68 };
               vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data69 = data.enabled;
             if (typeof data69 != "boolean") {
-              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[10].properties.enabled.type, parentSchema: schema205.oneOf[10].properties.enabled, data: data69 };
+              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[10].properties.enabled.type, parentSchema: schema206.oneOf[10].properties.enabled, data: data69 };
               vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
             }
           }
           if (data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length)), data["backup-within"] !== void 0) {
             let data71 = data["backup-within"];
             if (!(typeof data71 == "number" && !(data71 % 1) && !isNaN(data71) && isFinite(data71))) {
-              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema205.oneOf[10].properties["backup-within"].type, parentSchema: schema205.oneOf[10].properties["backup-within"], data: data71 };
+              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[10].properties["backup-within"].type, parentSchema: schema206.oneOf[10].properties["backup-within"], data: data71 };
               vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
             }
             if (typeof data71 == "number" && isFinite(data71) && (data71 < 0 || isNaN(data71))) {
-              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema205.oneOf[10].properties["backup-within"], data: data71 };
+              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[10].properties["backup-within"], data: data71 };
               vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
             }
           }
           if (data["attached-allowed"] !== void 0) {
             let data72 = data["attached-allowed"];
             if (typeof data72 != "boolean") {
-              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[10].properties["attached-allowed"].type, parentSchema: schema205.oneOf[10].properties["attached-allowed"], data: data72 };
+              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[10].properties["attached-allowed"].type, parentSchema: schema206.oneOf[10].properties["attached-allowed"], data: data72 };
               vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
             }
           }
         } else {
-          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[10].type, parentSchema: schema205.oneOf[10], data };
+          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[10].type, parentSchema: schema206.oneOf[10], data };
           vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "destructive-changes-few") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[11].required, parentSchema: schema205.oneOf[11], data };
+            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[11].required, parentSchema: schema206.oneOf[11], data };
             vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
           }
           if (data["at-most"] === void 0) {
-            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema205.oneOf[11].required, parentSchema: schema205.oneOf[11], data };
+            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema206.oneOf[11].required, parentSchema: schema206.oneOf[11], data };
             vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
           }
           for (let key11 in data)
             if (!(key11 === "rule" || key11 === "name" || key11 === "level" || key11 === "enabled" || key11 === "where" || key11 === "at-most")) {
-              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[11], data };
+              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[11], data };
               vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
             }
           if (data.rule !== void 0) {
             let data73 = data.rule;
             if (data73 !== "destructive-changes-few") {
-              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema205.oneOf[11].properties.rule, data: data73 };
+              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema206.oneOf[11].properties.rule, data: data73 };
               vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
             }
           }
@@ -5714,52 +5714,52 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data75 = data.level;
             if (typeof data75 != "string") {
-              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[11].properties.level.type, parentSchema: schema205.oneOf[11].properties.level, data: data75 };
+              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[11].properties.level.type, parentSchema: schema206.oneOf[11].properties.level, data: data75 };
               vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
             }
             if (!(data75 === "error" || data75 === "warning" || data75 === "note")) {
-              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[11].properties.level.enum, parentSchema: schema205.oneOf[11].properties.level, data: data75 };
+              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[11].properties.level.enum, parentSchema: schema206.oneOf[11].properties.level, data: data75 };
               vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data76 = data.enabled;
             if (typeof data76 != "boolean") {
-              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[11].properties.enabled.type, parentSchema: schema205.oneOf[11].properties.enabled, data: data76 };
+              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[11].properties.enabled.type, parentSchema: schema206.oneOf[11].properties.enabled, data: data76 };
               vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
             }
           }
           if (data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data78 = data["at-most"];
             if (!(typeof data78 == "number" && !(data78 % 1) && !isNaN(data78) && isFinite(data78))) {
-              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema205.oneOf[11].properties["at-most"].type, parentSchema: schema205.oneOf[11].properties["at-most"], data: data78 };
+              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[11].properties["at-most"].type, parentSchema: schema206.oneOf[11].properties["at-most"], data: data78 };
               vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
             }
             if (typeof data78 == "number" && isFinite(data78) && (data78 < 0 || isNaN(data78))) {
-              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema205.oneOf[11].properties["at-most"], data: data78 };
+              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[11].properties["at-most"], data: data78 };
               vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
             }
           }
         } else {
-          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[11].type, parentSchema: schema205.oneOf[11], data };
+          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[11].type, parentSchema: schema206.oneOf[11], data };
           vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "surveyed-as-declared") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err151 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[12].required, parentSchema: schema205.oneOf[12], data };
+            let err151 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[12].required, parentSchema: schema206.oneOf[12], data };
             vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
           }
           for (let key12 in data)
             if (!(key12 === "rule" || key12 === "name" || key12 === "level" || key12 === "enabled" || key12 === "where" || key12 === "within" || key12 === "too-old" || key12 === "missing")) {
-              let err152 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[12], data };
+              let err152 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[12], data };
               vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
             }
           if (data.rule !== void 0) {
             let data79 = data.rule;
             if (data79 !== "surveyed-as-declared") {
-              let err153 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "surveyed-as-declared" }, message: "must be equal to constant", schema: "surveyed-as-declared", parentSchema: schema205.oneOf[12].properties.rule, data: data79 };
+              let err153 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "surveyed-as-declared" }, message: "must be equal to constant", schema: "surveyed-as-declared", parentSchema: schema206.oneOf[12].properties.rule, data: data79 };
               vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
             }
           }
@@ -5778,70 +5778,70 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data81 = data.level;
             if (typeof data81 != "string") {
-              let err156 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[12].properties.level.type, parentSchema: schema205.oneOf[12].properties.level, data: data81 };
+              let err156 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[12].properties.level.type, parentSchema: schema206.oneOf[12].properties.level, data: data81 };
               vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
             }
             if (!(data81 === "error" || data81 === "warning" || data81 === "note")) {
-              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[12].properties.level.enum, parentSchema: schema205.oneOf[12].properties.level, data: data81 };
+              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[12].properties.level.enum, parentSchema: schema206.oneOf[12].properties.level, data: data81 };
               vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data82 = data.enabled;
             if (typeof data82 != "boolean") {
-              let err158 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[12].properties.enabled.type, parentSchema: schema205.oneOf[12].properties.enabled, data: data82 };
+              let err158 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[12].properties.enabled.type, parentSchema: schema206.oneOf[12].properties.enabled, data: data82 };
               vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
             }
           }
           if (data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length)), data.within !== void 0) {
             let data84 = data.within;
             if (!(typeof data84 == "number" && !(data84 % 1) && !isNaN(data84) && isFinite(data84))) {
-              let err159 = { instancePath: instancePath + "/within", schemaPath: "#/oneOf/12/properties/within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema205.oneOf[12].properties.within.type, parentSchema: schema205.oneOf[12].properties.within, data: data84 };
+              let err159 = { instancePath: instancePath + "/within", schemaPath: "#/oneOf/12/properties/within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[12].properties.within.type, parentSchema: schema206.oneOf[12].properties.within, data: data84 };
               vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
             }
             if (typeof data84 == "number" && isFinite(data84) && (data84 < 0 || isNaN(data84))) {
-              let err160 = { instancePath: instancePath + "/within", schemaPath: "#/oneOf/12/properties/within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema205.oneOf[12].properties.within, data: data84 };
+              let err160 = { instancePath: instancePath + "/within", schemaPath: "#/oneOf/12/properties/within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[12].properties.within, data: data84 };
               vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
             }
           }
           if (data["too-old"] !== void 0) {
             let data85 = data["too-old"];
             if (!(data85 === "error" || data85 === "warning" || data85 === "note")) {
-              let err161 = { instancePath: instancePath + "/too-old", schemaPath: "#/oneOf/12/properties/too-old/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[12].properties["too-old"].enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[12].properties["too-old"].enum, parentSchema: schema205.oneOf[12].properties["too-old"], data: data85 };
+              let err161 = { instancePath: instancePath + "/too-old", schemaPath: "#/oneOf/12/properties/too-old/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[12].properties["too-old"].enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[12].properties["too-old"].enum, parentSchema: schema206.oneOf[12].properties["too-old"], data: data85 };
               vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
             }
           }
           if (data.missing !== void 0) {
             let data86 = data.missing;
             if (!(data86 === "error" || data86 === "warning" || data86 === "note")) {
-              let err162 = { instancePath: instancePath + "/missing", schemaPath: "#/oneOf/12/properties/missing/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[12].properties.missing.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[12].properties.missing.enum, parentSchema: schema205.oneOf[12].properties.missing, data: data86 };
+              let err162 = { instancePath: instancePath + "/missing", schemaPath: "#/oneOf/12/properties/missing/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[12].properties.missing.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[12].properties.missing.enum, parentSchema: schema206.oneOf[12].properties.missing, data: data86 };
               vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
             }
           }
         } else {
-          let err163 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[12].type, parentSchema: schema205.oneOf[12], data };
+          let err163 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[12].type, parentSchema: schema206.oneOf[12], data };
           vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "freeze") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err164 = { instancePath, schemaPath: "#/oneOf/13/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema205.oneOf[13], data };
+            let err164 = { instancePath, schemaPath: "#/oneOf/13/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema206.oneOf[13], data };
             vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
           }
           if (data.rule === void 0) {
-            let err165 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[13].required, parentSchema: schema205.oneOf[13], data };
+            let err165 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[13].required, parentSchema: schema206.oneOf[13], data };
             vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
           }
           for (let key13 in data)
-            if (!func1.call(schema205.oneOf[13].properties, key13)) {
-              let err166 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[13], data };
+            if (!func1.call(schema206.oneOf[13].properties, key13)) {
+              let err166 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[13], data };
               vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
             }
           if (data.rule !== void 0) {
             let data87 = data.rule;
             if (data87 !== "freeze") {
-              let err167 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema205.oneOf[13].properties.rule, data: data87 };
+              let err167 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema206.oneOf[13].properties.rule, data: data87 };
               vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
             }
           }
@@ -5860,18 +5860,18 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data89 = data.level;
             if (typeof data89 != "string") {
-              let err170 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[13].properties.level.type, parentSchema: schema205.oneOf[13].properties.level, data: data89 };
+              let err170 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[13].properties.level.type, parentSchema: schema206.oneOf[13].properties.level, data: data89 };
               vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
             }
             if (!(data89 === "error" || data89 === "warning" || data89 === "note")) {
-              let err171 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[13].properties.level.enum, parentSchema: schema205.oneOf[13].properties.level, data: data89 };
+              let err171 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[13].properties.level.enum, parentSchema: schema206.oneOf[13].properties.level, data: data89 };
               vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data90 = data.enabled;
             if (typeof data90 != "boolean") {
-              let err172 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[13].properties.enabled.type, parentSchema: schema205.oneOf[13].properties.enabled, data: data90 };
+              let err172 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[13].properties.enabled.type, parentSchema: schema206.oneOf[13].properties.enabled, data: data90 };
               vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
             }
           }
@@ -5902,7 +5902,7 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data["all-changes"] !== void 0) {
             let data94 = data["all-changes"];
             if (typeof data94 != "boolean") {
-              let err177 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/13/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[13].properties["all-changes"].type, parentSchema: schema205.oneOf[13].properties["all-changes"], data: data94 };
+              let err177 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/13/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[13].properties["all-changes"].type, parentSchema: schema206.oneOf[13].properties["all-changes"], data: data94 };
               vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
             }
           }
@@ -5919,25 +5919,25 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         } else {
-          let err180 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[13].type, parentSchema: schema205.oneOf[13], data };
+          let err180 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[13].type, parentSchema: schema206.oneOf[13], data };
           vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-followed-through") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err181 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[14].required, parentSchema: schema205.oneOf[14], data };
+            let err181 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[14].required, parentSchema: schema206.oneOf[14], data };
             vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
           }
           for (let key14 in data)
             if (!(key14 === "rule" || key14 === "name" || key14 === "level" || key14 === "enabled" || key14 === "where" || key14 === "idle-share" || key14 === "idle-size")) {
-              let err182 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[14], data };
+              let err182 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[14], data };
               vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
             }
           if (data.rule !== void 0) {
             let data96 = data.rule;
             if (data96 !== "growth-followed-through") {
-              let err183 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema205.oneOf[14].properties.rule, data: data96 };
+              let err183 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema206.oneOf[14].properties.rule, data: data96 };
               vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
             }
           }
@@ -5956,18 +5956,18 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data98 = data.level;
             if (typeof data98 != "string") {
-              let err186 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[14].properties.level.type, parentSchema: schema205.oneOf[14].properties.level, data: data98 };
+              let err186 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[14].properties.level.type, parentSchema: schema206.oneOf[14].properties.level, data: data98 };
               vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
             }
             if (!(data98 === "error" || data98 === "warning" || data98 === "note")) {
-              let err187 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[14].properties.level.enum, parentSchema: schema205.oneOf[14].properties.level, data: data98 };
+              let err187 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[14].properties.level.enum, parentSchema: schema206.oneOf[14].properties.level, data: data98 };
               vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data99 = data.enabled;
             if (typeof data99 != "boolean") {
-              let err188 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[14].properties.enabled.type, parentSchema: schema205.oneOf[14].properties.enabled, data: data99 };
+              let err188 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[14].properties.enabled.type, parentSchema: schema206.oneOf[14].properties.enabled, data: data99 };
               vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
             }
           }
@@ -5975,15 +5975,15 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             let data101 = data["idle-share"];
             if (typeof data101 == "number" && isFinite(data101)) {
               if (data101 > 1 || isNaN(data101)) {
-                let err189 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema205.oneOf[14].properties["idle-share"], data: data101 };
+                let err189 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema206.oneOf[14].properties["idle-share"], data: data101 };
                 vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
               }
               if (data101 < 0 || isNaN(data101)) {
-                let err190 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema205.oneOf[14].properties["idle-share"], data: data101 };
+                let err190 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[14].properties["idle-share"], data: data101 };
                 vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
               }
             } else {
-              let err191 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema205.oneOf[14].properties["idle-share"].type, parentSchema: schema205.oneOf[14].properties["idle-share"], data: data101 };
+              let err191 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema206.oneOf[14].properties["idle-share"].type, parentSchema: schema206.oneOf[14].properties["idle-share"], data: data101 };
               vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
             }
           }
@@ -6000,29 +6000,29 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         } else {
-          let err194 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[14].type, parentSchema: schema205.oneOf[14], data };
+          let err194 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[14].type, parentSchema: schema206.oneOf[14], data };
           vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "naming") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err195 = { instancePath, schemaPath: "#/oneOf/15/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema205.oneOf[15], data };
+            let err195 = { instancePath, schemaPath: "#/oneOf/15/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema206.oneOf[15], data };
             vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
           }
           if (data.rule === void 0) {
-            let err196 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[15].required, parentSchema: schema205.oneOf[15], data };
+            let err196 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[15].required, parentSchema: schema206.oneOf[15], data };
             vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
           }
           for (let key15 in data)
-            if (!func1.call(schema205.oneOf[15].properties, key15)) {
-              let err197 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[15], data };
+            if (!func1.call(schema206.oneOf[15].properties, key15)) {
+              let err197 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[15], data };
               vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
             }
           if (data.rule !== void 0) {
             let data103 = data.rule;
             if (data103 !== "naming") {
-              let err198 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema205.oneOf[15].properties.rule, data: data103 };
+              let err198 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema206.oneOf[15].properties.rule, data: data103 };
               vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
             }
           }
@@ -6041,18 +6041,18 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data105 = data.level;
             if (typeof data105 != "string") {
-              let err201 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[15].properties.level.type, parentSchema: schema205.oneOf[15].properties.level, data: data105 };
+              let err201 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[15].properties.level.type, parentSchema: schema206.oneOf[15].properties.level, data: data105 };
               vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
             }
             if (!(data105 === "error" || data105 === "warning" || data105 === "note")) {
-              let err202 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[15].properties.level.enum, parentSchema: schema205.oneOf[15].properties.level, data: data105 };
+              let err202 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[15].properties.level.enum, parentSchema: schema206.oneOf[15].properties.level, data: data105 };
               vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data106 = data.enabled;
             if (typeof data106 != "boolean") {
-              let err203 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[15].properties.enabled.type, parentSchema: schema205.oneOf[15].properties.enabled, data: data106 };
+              let err203 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[15].properties.enabled.type, parentSchema: schema206.oneOf[15].properties.enabled, data: data106 };
               vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
             }
           }
@@ -6060,11 +6060,11 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             let data108 = data.server;
             if (typeof data108 == "string") {
               if (func10(data108) < 1) {
-                let err204 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema205.oneOf[15].properties.server, data: data108 };
+                let err204 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema206.oneOf[15].properties.server, data: data108 };
                 vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
               }
             } else {
-              let err205 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[15].properties.server.type, parentSchema: schema205.oneOf[15].properties.server, data: data108 };
+              let err205 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[15].properties.server.type, parentSchema: schema206.oneOf[15].properties.server, data: data108 };
               vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
             }
           }
@@ -6072,11 +6072,11 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             let data109 = data.volume;
             if (typeof data109 == "string") {
               if (func10(data109) < 1) {
-                let err206 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema205.oneOf[15].properties.volume, data: data109 };
+                let err206 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema206.oneOf[15].properties.volume, data: data109 };
                 vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
               }
             } else {
-              let err207 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[15].properties.volume.type, parentSchema: schema205.oneOf[15].properties.volume, data: data109 };
+              let err207 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[15].properties.volume.type, parentSchema: schema206.oneOf[15].properties.volume, data: data109 };
               vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
             }
           }
@@ -6084,11 +6084,11 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             let data110 = data["volume-group"];
             if (typeof data110 == "string") {
               if (func10(data110) < 1) {
-                let err208 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema205.oneOf[15].properties["volume-group"], data: data110 };
+                let err208 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema206.oneOf[15].properties["volume-group"], data: data110 };
                 vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
               }
             } else {
-              let err209 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[15].properties["volume-group"].type, parentSchema: schema205.oneOf[15].properties["volume-group"], data: data110 };
+              let err209 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[15].properties["volume-group"].type, parentSchema: schema206.oneOf[15].properties["volume-group"], data: data110 };
               vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
             }
           }
@@ -6096,34 +6096,34 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             let data111 = data.mount;
             if (typeof data111 == "string") {
               if (func10(data111) < 1) {
-                let err210 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema205.oneOf[15].properties.mount, data: data111 };
+                let err210 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema206.oneOf[15].properties.mount, data: data111 };
                 vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
               }
             } else {
-              let err211 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[15].properties.mount.type, parentSchema: schema205.oneOf[15].properties.mount, data: data111 };
+              let err211 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[15].properties.mount.type, parentSchema: schema206.oneOf[15].properties.mount, data: data111 };
               vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
             }
           }
         } else {
-          let err212 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[15].type, parentSchema: schema205.oneOf[15], data };
+          let err212 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[15].type, parentSchema: schema206.oneOf[15], data };
           vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-stale-rename") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err213 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[16].required, parentSchema: schema205.oneOf[16], data };
+            let err213 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[16].required, parentSchema: schema206.oneOf[16], data };
             vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
           }
           for (let key16 in data)
             if (!(key16 === "rule" || key16 === "name" || key16 === "level" || key16 === "enabled" || key16 === "where")) {
-              let err214 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[16], data };
+              let err214 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[16], data };
               vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
             }
           if (data.rule !== void 0) {
             let data112 = data.rule;
             if (data112 !== "no-stale-rename") {
-              let err215 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "no-stale-rename" }, message: "must be equal to constant", schema: "no-stale-rename", parentSchema: schema205.oneOf[16].properties.rule, data: data112 };
+              let err215 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "no-stale-rename" }, message: "must be equal to constant", schema: "no-stale-rename", parentSchema: schema206.oneOf[16].properties.rule, data: data112 };
               vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
             }
           }
@@ -6142,50 +6142,50 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data114 = data.level;
             if (typeof data114 != "string") {
-              let err218 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[16].properties.level.type, parentSchema: schema205.oneOf[16].properties.level, data: data114 };
+              let err218 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[16].properties.level.type, parentSchema: schema206.oneOf[16].properties.level, data: data114 };
               vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
             }
             if (!(data114 === "error" || data114 === "warning" || data114 === "note")) {
-              let err219 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[16].properties.level.enum, parentSchema: schema205.oneOf[16].properties.level, data: data114 };
+              let err219 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[16].properties.level.enum, parentSchema: schema206.oneOf[16].properties.level, data: data114 };
               vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data115 = data.enabled;
             if (typeof data115 != "boolean") {
-              let err220 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[16].properties.enabled.type, parentSchema: schema205.oneOf[16].properties.enabled, data: data115 };
+              let err220 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[16].properties.enabled.type, parentSchema: schema206.oneOf[16].properties.enabled, data: data115 };
               vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
             }
           }
           data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length));
         } else {
-          let err221 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[16].type, parentSchema: schema205.oneOf[16], data };
+          let err221 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[16].type, parentSchema: schema206.oneOf[16], data };
           vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "shape") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err222 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[17].required, parentSchema: schema205.oneOf[17], data };
+            let err222 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[17].required, parentSchema: schema206.oneOf[17], data };
             vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
           }
           if (data.schema === void 0) {
-            let err223 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema205.oneOf[17].required, parentSchema: schema205.oneOf[17], data };
+            let err223 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema206.oneOf[17].required, parentSchema: schema206.oneOf[17], data };
             vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
           }
           if (data.of === void 0) {
-            let err224 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema205.oneOf[17].required, parentSchema: schema205.oneOf[17], data };
+            let err224 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema206.oneOf[17].required, parentSchema: schema206.oneOf[17], data };
             vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
           }
           for (let key17 in data)
-            if (!func1.call(schema205.oneOf[17].properties, key17)) {
-              let err225 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[17], data };
+            if (!func1.call(schema206.oneOf[17].properties, key17)) {
+              let err225 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[17], data };
               vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
             }
           if (data.rule !== void 0) {
             let data117 = data.rule;
             if (data117 !== "shape") {
-              let err226 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema205.oneOf[17].properties.rule, data: data117 };
+              let err226 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema206.oneOf[17].properties.rule, data: data117 };
               vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
             }
           }
@@ -6204,29 +6204,29 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data119 = data.level;
             if (typeof data119 != "string") {
-              let err229 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[17].properties.level.type, parentSchema: schema205.oneOf[17].properties.level, data: data119 };
+              let err229 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[17].properties.level.type, parentSchema: schema206.oneOf[17].properties.level, data: data119 };
               vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
             }
             if (!(data119 === "error" || data119 === "warning" || data119 === "note")) {
-              let err230 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[17].properties.level.enum, parentSchema: schema205.oneOf[17].properties.level, data: data119 };
+              let err230 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[17].properties.level.enum, parentSchema: schema206.oneOf[17].properties.level, data: data119 };
               vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data120 = data.enabled;
             if (typeof data120 != "boolean") {
-              let err231 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[17].properties.enabled.type, parentSchema: schema205.oneOf[17].properties.enabled, data: data120 };
+              let err231 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[17].properties.enabled.type, parentSchema: schema206.oneOf[17].properties.enabled, data: data120 };
               vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
             }
           }
           if (data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length)), data.of !== void 0) {
             let data122 = data.of;
             if (typeof data122 != "string") {
-              let err232 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[17].properties.of.type, parentSchema: schema205.oneOf[17].properties.of, data: data122 };
+              let err232 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[17].properties.of.type, parentSchema: schema206.oneOf[17].properties.of, data: data122 };
               vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
             }
             if (!(data122 === "server" || data122 === "volume" || data122 === "volume-group" || data122 === "file-system" || data122 === "change")) {
-              let err233 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[17].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[17].properties.of.enum, parentSchema: schema205.oneOf[17].properties.of, data: data122 };
+              let err233 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[17].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[17].properties.of.enum, parentSchema: schema206.oneOf[17].properties.of, data: data122 };
               vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
             }
           }
@@ -6234,30 +6234,30 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             let data123 = data.kinds;
             if (Array.isArray(data123)) {
               if (data123.length < 1) {
-                let err234 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema205.oneOf[17].properties.kinds, data: data123 };
+                let err234 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema206.oneOf[17].properties.kinds, data: data123 };
                 vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
               }
               let len1 = data123.length;
               for (let i1 = 0; i1 < len1; i1++) {
                 let data124 = data123[i1];
                 if (typeof data124 != "string") {
-                  let err235 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[17].properties.kinds.items.type, parentSchema: schema205.oneOf[17].properties.kinds.items, data: data124 };
+                  let err235 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[17].properties.kinds.items.type, parentSchema: schema206.oneOf[17].properties.kinds.items, data: data124 };
                   vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
                 }
                 if (!(data124 === "server-created" || data124 === "server-adopted" || data124 === "server-renamed" || data124 === "server-changed-id" || data124 === "server-changed-team" || data124 === "server-moved-site" || data124 === "server-changed-type" || data124 === "server-started" || data124 === "server-stopped" || data124 === "boot-swapped" || data124 === "server-edited" || data124 === "server-deleted" || data124 === "volume-created" || data124 === "volume-adopted" || data124 === "volume-re-created" || data124 === "volume-renamed" || data124 === "volume-changed-id" || data124 === "volume-changed-team" || data124 === "volume-moved-site" || data124 === "volume-moved-tier" || data124 === "volume-grown" || data124 === "volume-shrunk" || data124 === "volume-unprotected" || data124 === "volume-edited" || data124 === "handed-over" || data124 === "detached" || data124 === "attached" || data124 === "attachment-adopted" || data124 === "volume-deleted" || data124 === "group-created" || data124 === "group-adopted" || data124 === "group-renamed" || data124 === "member-left" || data124 === "member-joined" || data124 === "member-adopted" || data124 === "group-edited" || data124 === "group-deleted" || data124 === "file-system-created" || data124 === "file-system-adopted" || data124 === "file-system-remounted" || data124 === "file-system-edited" || data124 === "file-system-remade" || data124 === "file-system-grown" || data124 === "file-system-shrunk" || data124 === "file-system-deleted")) {
-                  let err236 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[17].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[17].properties.kinds.items.enum, parentSchema: schema205.oneOf[17].properties.kinds.items, data: data124 };
+                  let err236 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[17].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[17].properties.kinds.items.enum, parentSchema: schema206.oneOf[17].properties.kinds.items, data: data124 };
                   vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
                 }
               }
             } else {
-              let err237 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema205.oneOf[17].properties.kinds.type, parentSchema: schema205.oneOf[17].properties.kinds, data: data123 };
+              let err237 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema206.oneOf[17].properties.kinds.type, parentSchema: schema206.oneOf[17].properties.kinds, data: data123 };
               vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
             }
           }
           if (data.schema !== void 0) {
             let data125 = data.schema;
             if (!(data125 && typeof data125 == "object" && !Array.isArray(data125))) {
-              let err238 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/17/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[17].properties.schema.type, parentSchema: schema205.oneOf[17].properties.schema, data: data125 };
+              let err238 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/17/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[17].properties.schema.type, parentSchema: schema206.oneOf[17].properties.schema, data: data125 };
               vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
             }
           }
@@ -6274,25 +6274,25 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         } else {
-          let err241 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[17].type, parentSchema: schema205.oneOf[17], data };
+          let err241 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[17].type, parentSchema: schema206.oneOf[17], data };
           vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "tier-bounds") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err242 = { instancePath, schemaPath: "#/oneOf/18/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[18].required, parentSchema: schema205.oneOf[18], data };
+            let err242 = { instancePath, schemaPath: "#/oneOf/18/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[18].required, parentSchema: schema206.oneOf[18], data };
             vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
           }
           for (let key18 in data)
             if (!(key18 === "rule" || key18 === "name" || key18 === "level" || key18 === "enabled" || key18 === "where")) {
-              let err243 = { instancePath, schemaPath: "#/oneOf/18/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[18], data };
+              let err243 = { instancePath, schemaPath: "#/oneOf/18/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[18], data };
               vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
             }
           if (data.rule !== void 0) {
             let data127 = data.rule;
             if (data127 !== "tier-bounds") {
-              let err244 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/18/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema205.oneOf[18].properties.rule, data: data127 };
+              let err244 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/18/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema206.oneOf[18].properties.rule, data: data127 };
               vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
             }
           }
@@ -6311,42 +6311,42 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data129 = data.level;
             if (typeof data129 != "string") {
-              let err247 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[18].properties.level.type, parentSchema: schema205.oneOf[18].properties.level, data: data129 };
+              let err247 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[18].properties.level.type, parentSchema: schema206.oneOf[18].properties.level, data: data129 };
               vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
             }
             if (!(data129 === "error" || data129 === "warning" || data129 === "note")) {
-              let err248 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[18].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[18].properties.level.enum, parentSchema: schema205.oneOf[18].properties.level, data: data129 };
+              let err248 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[18].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[18].properties.level.enum, parentSchema: schema206.oneOf[18].properties.level, data: data129 };
               vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data130 = data.enabled;
             if (typeof data130 != "boolean") {
-              let err249 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/18/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[18].properties.enabled.type, parentSchema: schema205.oneOf[18].properties.enabled, data: data130 };
+              let err249 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/18/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[18].properties.enabled.type, parentSchema: schema206.oneOf[18].properties.enabled, data: data130 };
               vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
             }
           }
           data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length));
         } else {
-          let err250 = { instancePath, schemaPath: "#/oneOf/18/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[18].type, parentSchema: schema205.oneOf[18], data };
+          let err250 = { instancePath, schemaPath: "#/oneOf/18/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[18].type, parentSchema: schema206.oneOf[18], data };
           vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "policy-apart") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err251 = { instancePath, schemaPath: "#/oneOf/19/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema205.oneOf[19].required, parentSchema: schema205.oneOf[19], data };
+            let err251 = { instancePath, schemaPath: "#/oneOf/19/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[19].required, parentSchema: schema206.oneOf[19], data };
             vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
           }
           for (let key19 in data)
             if (!(key19 === "rule" || key19 === "name" || key19 === "level" || key19 === "enabled" || key19 === "where")) {
-              let err252 = { instancePath, schemaPath: "#/oneOf/19/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205.oneOf[19], data };
+              let err252 = { instancePath, schemaPath: "#/oneOf/19/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[19], data };
               vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
             }
           if (data.rule !== void 0) {
             let data132 = data.rule;
             if (data132 !== "policy-apart") {
-              let err253 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/19/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema205.oneOf[19].properties.rule, data: data132 };
+              let err253 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/19/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema206.oneOf[19].properties.rule, data: data132 };
               vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
             }
           }
@@ -6365,37 +6365,37 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data134 = data.level;
             if (typeof data134 != "string") {
-              let err256 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/19/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema205.oneOf[19].properties.level.type, parentSchema: schema205.oneOf[19].properties.level, data: data134 };
+              let err256 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/19/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[19].properties.level.type, parentSchema: schema206.oneOf[19].properties.level, data: data134 };
               vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
             }
             if (!(data134 === "error" || data134 === "warning" || data134 === "note")) {
-              let err257 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/19/properties/level/enum", keyword: "enum", params: { allowedValues: schema205.oneOf[19].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema205.oneOf[19].properties.level.enum, parentSchema: schema205.oneOf[19].properties.level, data: data134 };
+              let err257 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/19/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[19].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[19].properties.level.enum, parentSchema: schema206.oneOf[19].properties.level, data: data134 };
               vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data135 = data.enabled;
             if (typeof data135 != "boolean") {
-              let err258 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/19/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema205.oneOf[19].properties.enabled.type, parentSchema: schema205.oneOf[19].properties.enabled, data: data135 };
+              let err258 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/19/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[19].properties.enabled.type, parentSchema: schema206.oneOf[19].properties.enabled, data: data135 };
               vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
             }
           }
           data.where !== void 0 && (validate166(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors), errors = vErrors.length));
         } else {
-          let err259 = { instancePath, schemaPath: "#/oneOf/19/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.oneOf[19].type, parentSchema: schema205.oneOf[19], data };
+          let err259 = { instancePath, schemaPath: "#/oneOf/19/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[19].type, parentSchema: schema206.oneOf[19], data };
           vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else {
-        let err260 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema205.discriminator, parentSchema: schema205, data };
+        let err260 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema206.discriminator, parentSchema: schema206, data };
         vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
       }
     else {
-      let err261 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema205.discriminator, parentSchema: schema205, data };
+      let err261 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema206.discriminator, parentSchema: schema206, data };
       vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
     }
   } else {
-    let err262 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.type, parentSchema: schema205, data };
+    let err262 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.type, parentSchema: schema206, data };
     vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
   }
   return validate165.errors = vErrors, evaluated0.props = props0, errors === 0;
@@ -6406,7 +6406,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "use" || key0 === "rules")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema203, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema204, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.use !== void 0) {
@@ -6426,7 +6426,7 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
           }
         }
       } else {
-        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema203.properties.use.type, parentSchema: schema203.properties.use, data: data0 };
+        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema204.properties.use.type, parentSchema: schema204.properties.use, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
@@ -6437,50 +6437,50 @@ function validate164(data, { instancePath = "", parentData, parentDataProperty, 
         for (let i1 = 0; i1 < len1; i1++)
           validate165(data2[i1], { instancePath: instancePath + "/rules/" + i1, parentData: data2, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate165.errors : vErrors.concat(validate165.errors), errors = vErrors.length);
       } else {
-        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema203.properties.rules.type, parentSchema: schema203.properties.rules, data: data2 };
+        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema204.properties.rules.type, parentSchema: schema204.properties.rules, data: data2 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
   } else {
-    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema203.type, parentSchema: schema203, data };
+    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema204.type, parentSchema: schema204, data };
     vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
   }
   return validate164.errors = vErrors, errors === 0;
 }
 validate164.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate192, schema240 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["north-quay"] }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, examples: [["imagery", "ledger"]], description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema242 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema252 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern159 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u");
+var settings = validate192, schema241 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["north-quay"] }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, examples: [["imagery", "ledger"]], description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema243 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema253 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern160 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u");
 function validate192(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate192.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.currency === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema240.required, parentSchema: schema240, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema241.required, parentSchema: schema241, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites" || key0 === "teams" || key0 === "provider-list")) {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema240, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.currency !== void 0) {
       let data0 = data.currency;
       if (typeof data0 == "string") {
-        if (!pattern86.test(data0)) {
-          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema159, data: data0 };
+        if (!pattern87.test(data0)) {
+          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema160, data: data0 };
           vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
         }
       } else {
-        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema159.type, parentSchema: schema159, data: data0 };
+        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema160.type, parentSchema: schema160, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
     if (data.month !== void 0) {
       let data1 = data.month;
       if (typeof data1 != "string") {
-        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema240.properties.month.type, parentSchema: schema240.properties.month, data: data1 };
+        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.month.type, parentSchema: schema241.properties.month, data: data1 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
       if (!(data1 === "730 h" || data1 === "calendar")) {
-        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema240.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema240.properties.month.enum, parentSchema: schema240.properties.month, data: data1 };
+        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema241.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties.month.enum, parentSchema: schema241.properties.month, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -6489,95 +6489,95 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
       if (data2 && typeof data2 == "object" && !Array.isArray(data2)) {
         for (let key1 in data2)
           if (!(key1 === "storage" || key1 === "prices" || key1 === "policies" || key1 === "waivers" || key1 === "readings" || key1 === "surveys" || key1 === "procedures")) {
-            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema240.properties.paths, data: data2 };
+            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.paths, data: data2 };
             vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
           }
         if (data2.storage !== void 0) {
           let data3 = data2.storage;
           if (typeof data3 == "string") {
-            if (!pattern159.test(data3)) {
-              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema242, data: data3 };
+            if (!pattern160.test(data3)) {
+              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data3 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
           } else {
-            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.type, parentSchema: schema242, data: data3 };
+            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data3 };
             vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
           }
         }
         if (data2.prices !== void 0) {
           let data4 = data2.prices;
           if (typeof data4 == "string") {
-            if (!pattern159.test(data4)) {
-              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema242, data: data4 };
+            if (!pattern160.test(data4)) {
+              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data4 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           } else {
-            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.type, parentSchema: schema242, data: data4 };
+            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data4 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
         if (data2.policies !== void 0) {
           let data5 = data2.policies;
           if (typeof data5 == "string") {
-            if (!pattern159.test(data5)) {
-              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema242, data: data5 };
+            if (!pattern160.test(data5)) {
+              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           } else {
-            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.type, parentSchema: schema242, data: data5 };
+            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data5 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
         }
         if (data2.waivers !== void 0) {
           let data6 = data2.waivers;
           if (typeof data6 == "string") {
-            if (!pattern159.test(data6)) {
-              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema242, data: data6 };
+            if (!pattern160.test(data6)) {
+              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           } else {
-            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.type, parentSchema: schema242, data: data6 };
+            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data6 };
             vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
           }
         }
         if (data2.readings !== void 0) {
           let data7 = data2.readings;
           if (typeof data7 == "string") {
-            if (!pattern159.test(data7)) {
-              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema242, data: data7 };
+            if (!pattern160.test(data7)) {
+              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data7 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
           } else {
-            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.type, parentSchema: schema242, data: data7 };
+            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data7 };
             vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
           }
         }
         if (data2.surveys !== void 0) {
           let data8 = data2.surveys;
           if (typeof data8 == "string") {
-            if (!pattern159.test(data8)) {
-              let err17 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema242, data: data8 };
+            if (!pattern160.test(data8)) {
+              let err17 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data8 };
               vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
             }
           } else {
-            let err18 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.type, parentSchema: schema242, data: data8 };
+            let err18 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data8 };
             vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
           }
         }
         if (data2.procedures !== void 0) {
           let data9 = data2.procedures;
           if (typeof data9 == "string") {
-            if (!pattern159.test(data9)) {
-              let err19 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema242, data: data9 };
+            if (!pattern160.test(data9)) {
+              let err19 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data9 };
               vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
             }
           } else {
-            let err20 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.type, parentSchema: schema242, data: data9 };
+            let err20 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data9 };
             vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
           }
         }
       } else {
-        let err21 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.properties.paths.type, parentSchema: schema240.properties.paths, data: data2 };
+        let err21 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.paths.type, parentSchema: schema241.properties.paths, data: data2 };
         vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
       }
     }
@@ -6597,7 +6597,7 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
           }
           var valid10 = _errs33 === errors;
           if (!valid10) {
-            let err24 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema240.properties.sites.propertyNames, parentSchema: schema240.properties.sites, data: data10 };
+            let err24 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema241.properties.sites.propertyNames, parentSchema: schema241.properties.sites, data: data10 };
             vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
           }
         }
@@ -6606,7 +6606,7 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
           if (data11 && typeof data11 == "object" && !Array.isArray(data11)) {
             for (let key4 in data11)
               if (!(key4 === "quota" || key4 === "attachment-slots")) {
-                let err25 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema240.properties.sites.additionalProperties, data: data11 };
+                let err25 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.sites.additionalProperties, data: data11 };
                 vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
             if (data11.quota !== void 0) {
@@ -6614,17 +6614,17 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               if (data12 && typeof data12 == "object" && !Array.isArray(data12)) {
                 for (let key5 in data12)
                   if (!(key5 === "volumes" || key5 === "size")) {
-                    let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema240.properties.sites.additionalProperties.properties.quota, data: data12 };
+                    let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.sites.additionalProperties.properties.quota, data: data12 };
                     vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
                   }
                 if (data12.volumes !== void 0) {
                   let data13 = data12.volumes;
                   if (!(typeof data13 == "number" && !(data13 % 1) && !isNaN(data13) && isFinite(data13))) {
-                    let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema240.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema240.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data13 };
+                    let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema241.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema241.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data13 };
                     vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
                   }
                   if (typeof data13 == "number" && isFinite(data13) && (data13 < 0 || isNaN(data13))) {
-                    let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema240.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data13 };
+                    let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema241.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data13 };
                     vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                   }
                 }
@@ -6641,28 +6641,28 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
                   }
                 }
               } else {
-                let err31 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema240.properties.sites.additionalProperties.properties.quota, data: data12 };
+                let err31 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema241.properties.sites.additionalProperties.properties.quota, data: data12 };
                 vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
               }
             }
             if (data11["attachment-slots"] !== void 0) {
               let data15 = data11["attachment-slots"];
               if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
-                let err32 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema240.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema240.properties.sites.additionalProperties.properties["attachment-slots"], data: data15 };
+                let err32 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema241.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema241.properties.sites.additionalProperties.properties["attachment-slots"], data: data15 };
                 vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
               }
               if (typeof data15 == "number" && isFinite(data15) && (data15 < 0 || isNaN(data15))) {
-                let err33 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema240.properties.sites.additionalProperties.properties["attachment-slots"], data: data15 };
+                let err33 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema241.properties.sites.additionalProperties.properties["attachment-slots"], data: data15 };
                 vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
               }
             }
           } else {
-            let err34 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.properties.sites.additionalProperties.type, parentSchema: schema240.properties.sites.additionalProperties, data: data11 };
+            let err34 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.sites.additionalProperties.type, parentSchema: schema241.properties.sites.additionalProperties, data: data11 };
             vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
           }
         }
       } else {
-        let err35 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.properties.sites.type, parentSchema: schema240.properties.sites, data: data10 };
+        let err35 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.sites.type, parentSchema: schema241.properties.sites, data: data10 };
         vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
       }
     }
@@ -6670,7 +6670,7 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
       let data16 = data.teams;
       if (Array.isArray(data16)) {
         if (data16.length < 1) {
-          let err36 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema240.properties.teams, data: data16 };
+          let err36 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema241.properties.teams, data: data16 };
           vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
         }
         let len0 = data16.length;
@@ -6691,13 +6691,13 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
           outer0: for (; i1--; )
             for (j0 = i1; j0--; )
               if (func0(data16[i1], data16[j0])) {
-                let err39 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema240.properties.teams, data: data16 };
+                let err39 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema241.properties.teams, data: data16 };
                 vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
                 break outer0;
               }
         }
       } else {
-        let err40 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema240.properties.teams.type, parentSchema: schema240.properties.teams, data: data16 };
+        let err40 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema241.properties.teams.type, parentSchema: schema241.properties.teams, data: data16 };
         vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
       }
     }
@@ -6706,34 +6706,34 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
       if (data18 && typeof data18 == "object" && !Array.isArray(data18)) {
         for (let key6 in data18)
           if (!(key6 === "volumes" || key6 === "servers" || key6 === "tiers" || key6 === "sites" || key6 === "types" || key6 === "power")) {
-            let err41 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema240.properties["provider-list"], data: data18 };
+            let err41 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"], data: data18 };
             vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
           }
         if (data18.volumes !== void 0) {
           let data19 = data18.volumes;
           if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
             if (data19.size === void 0) {
-              let err42 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema240.properties["provider-list"].properties.volumes.required, parentSchema: schema240.properties["provider-list"].properties.volumes, data: data19 };
+              let err42 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema241.properties["provider-list"].properties.volumes.required, parentSchema: schema241.properties["provider-list"].properties.volumes, data: data19 };
               vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
             }
             for (let key7 in data19)
               if (!(key7 === "rows" || key7 === "id" || key7 === "name" || key7 === "size" || key7 === "tier" || key7 === "site" || key7 === "server" || key7 === "boot")) {
-                let err43 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema240.properties["provider-list"].properties.volumes, data: data19 };
+                let err43 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"].properties.volumes, data: data19 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             if (data19.rows !== void 0) {
               let data20 = data19.rows;
               if (typeof data20 == "string") {
                 if (func10(data20) > 200) {
-                  let err44 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data20 };
+                  let err44 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data20 };
                   vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
                 }
                 if (func10(data20) < 1) {
-                  let err45 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data20 };
+                  let err45 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data20 };
                   vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
                 }
               } else {
-                let err46 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data20 };
+                let err46 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data20 };
                 vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
               }
             }
@@ -6741,15 +6741,15 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data21 = data19.id;
               if (typeof data21 == "string") {
                 if (func10(data21) > 200) {
-                  let err47 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data21 };
+                  let err47 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data21 };
                   vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
                 }
                 if (func10(data21) < 1) {
-                  let err48 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data21 };
+                  let err48 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data21 };
                   vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
                 }
               } else {
-                let err49 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data21 };
+                let err49 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data21 };
                 vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
               }
             }
@@ -6757,15 +6757,15 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data22 = data19.name;
               if (typeof data22 == "string") {
                 if (func10(data22) > 200) {
-                  let err50 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data22 };
+                  let err50 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data22 };
                   vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
                 }
                 if (func10(data22) < 1) {
-                  let err51 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data22 };
+                  let err51 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data22 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data22 };
+                let err52 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data22 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
@@ -6773,43 +6773,43 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data23 = data19.size;
               if (data23 && typeof data23 == "object" && !Array.isArray(data23)) {
                 if (data23.field === void 0) {
-                  let err53 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "field" }, message: "must have required property 'field'", schema: schema240.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema240.properties["provider-list"].properties.volumes.properties.size, data: data23 };
+                  let err53 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "field" }, message: "must have required property 'field'", schema: schema241.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data23 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
                 if (data23.unit === void 0) {
-                  let err54 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "unit" }, message: "must have required property 'unit'", schema: schema240.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema240.properties["provider-list"].properties.volumes.properties.size, data: data23 };
+                  let err54 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "unit" }, message: "must have required property 'unit'", schema: schema241.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data23 };
                   vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
                 }
                 for (let key8 in data23)
                   if (!(key8 === "field" || key8 === "unit")) {
-                    let err55 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema240.properties["provider-list"].properties.volumes.properties.size, data: data23 };
+                    let err55 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data23 };
                     vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
                   }
                 if (data23.field !== void 0) {
                   let data24 = data23.field;
                   if (typeof data24 == "string") {
                     if (func10(data24) > 200) {
-                      let err56 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data24 };
+                      let err56 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data24 };
                       vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
                     }
                     if (func10(data24) < 1) {
-                      let err57 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data24 };
+                      let err57 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data24 };
                       vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
                     }
                   } else {
-                    let err58 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data24 };
+                    let err58 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data24 };
                     vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
                   }
                 }
                 if (data23.unit !== void 0) {
                   let data25 = data23.unit;
                   if (!(data25 === "B" || data25 === "KiB" || data25 === "MiB" || data25 === "GiB" || data25 === "TiB" || data25 === "kB" || data25 === "MB" || data25 === "GB" || data25 === "TB")) {
-                    let err59 = { instancePath: instancePath + "/provider-list/volumes/size/unit", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/properties/unit/enum", keyword: "enum", params: { allowedValues: schema240.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum }, message: "must be equal to one of the allowed values", schema: schema240.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum, parentSchema: schema240.properties["provider-list"].properties.volumes.properties.size.properties.unit, data: data25 };
+                    let err59 = { instancePath: instancePath + "/provider-list/volumes/size/unit", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/properties/unit/enum", keyword: "enum", params: { allowedValues: schema241.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size.properties.unit, data: data25 };
                     vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
                   }
                 }
               } else {
-                let err60 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.properties["provider-list"].properties.volumes.properties.size.type, parentSchema: schema240.properties["provider-list"].properties.volumes.properties.size, data: data23 };
+                let err60 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.volumes.properties.size.type, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data23 };
                 vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
               }
             }
@@ -6817,15 +6817,15 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data26 = data19.tier;
               if (typeof data26 == "string") {
                 if (func10(data26) > 200) {
-                  let err61 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data26 };
+                  let err61 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data26 };
                   vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
                 }
                 if (func10(data26) < 1) {
-                  let err62 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data26 };
+                  let err62 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data26 };
                   vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
                 }
               } else {
-                let err63 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data26 };
+                let err63 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data26 };
                 vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
               }
             }
@@ -6833,15 +6833,15 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data27 = data19.site;
               if (typeof data27 == "string") {
                 if (func10(data27) > 200) {
-                  let err64 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data27 };
+                  let err64 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data27 };
                   vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
                 }
                 if (func10(data27) < 1) {
-                  let err65 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data27 };
+                  let err65 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data27 };
                   vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
                 }
               } else {
-                let err66 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data27 };
+                let err66 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data27 };
                 vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
               }
             }
@@ -6849,15 +6849,15 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data28 = data19.server;
               if (typeof data28 == "string") {
                 if (func10(data28) > 200) {
-                  let err67 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data28 };
+                  let err67 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data28 };
                   vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
                 }
                 if (func10(data28) < 1) {
-                  let err68 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data28 };
+                  let err68 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data28 };
                   vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
                 }
               } else {
-                let err69 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data28 };
+                let err69 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data28 };
                 vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
               }
             }
@@ -6865,20 +6865,20 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data29 = data19.boot;
               if (typeof data29 == "string") {
                 if (func10(data29) > 200) {
-                  let err70 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data29 };
+                  let err70 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data29 };
                   vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
                 }
                 if (func10(data29) < 1) {
-                  let err71 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data29 };
+                  let err71 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data29 };
                   vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
                 }
               } else {
-                let err72 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data29 };
+                let err72 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data29 };
                 vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
               }
             }
           } else {
-            let err73 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.properties["provider-list"].properties.volumes.type, parentSchema: schema240.properties["provider-list"].properties.volumes, data: data19 };
+            let err73 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.volumes.type, parentSchema: schema241.properties["provider-list"].properties.volumes, data: data19 };
             vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
           }
         }
@@ -6887,22 +6887,22 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
           if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
             for (let key9 in data30)
               if (!(key9 === "rows" || key9 === "id" || key9 === "name" || key9 === "site" || key9 === "type" || key9 === "power" || key9 === "boot")) {
-                let err74 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema240.properties["provider-list"].properties.servers, data: data30 };
+                let err74 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"].properties.servers, data: data30 };
                 vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
               }
             if (data30.rows !== void 0) {
               let data31 = data30.rows;
               if (typeof data31 == "string") {
                 if (func10(data31) > 200) {
-                  let err75 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data31 };
+                  let err75 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data31 };
                   vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
                 }
                 if (func10(data31) < 1) {
-                  let err76 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data31 };
+                  let err76 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data31 };
                   vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
                 }
               } else {
-                let err77 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data31 };
+                let err77 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data31 };
                 vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
               }
             }
@@ -6910,15 +6910,15 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data32 = data30.id;
               if (typeof data32 == "string") {
                 if (func10(data32) > 200) {
-                  let err78 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data32 };
+                  let err78 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data32 };
                   vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
                 }
                 if (func10(data32) < 1) {
-                  let err79 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data32 };
+                  let err79 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data32 };
                   vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
                 }
               } else {
-                let err80 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data32 };
+                let err80 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data32 };
                 vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
               }
             }
@@ -6926,15 +6926,15 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data33 = data30.name;
               if (typeof data33 == "string") {
                 if (func10(data33) > 200) {
-                  let err81 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data33 };
+                  let err81 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data33 };
                   vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
                 }
                 if (func10(data33) < 1) {
-                  let err82 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data33 };
+                  let err82 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data33 };
                   vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
                 }
               } else {
-                let err83 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data33 };
+                let err83 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data33 };
                 vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
               }
             }
@@ -6942,15 +6942,15 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data34 = data30.site;
               if (typeof data34 == "string") {
                 if (func10(data34) > 200) {
-                  let err84 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data34 };
+                  let err84 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data34 };
                   vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
                 }
                 if (func10(data34) < 1) {
-                  let err85 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data34 };
+                  let err85 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data34 };
                   vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
                 }
               } else {
-                let err86 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data34 };
+                let err86 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data34 };
                 vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
               }
             }
@@ -6958,15 +6958,15 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data35 = data30.type;
               if (typeof data35 == "string") {
                 if (func10(data35) > 200) {
-                  let err87 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data35 };
+                  let err87 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data35 };
                   vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
                 }
                 if (func10(data35) < 1) {
-                  let err88 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data35 };
+                  let err88 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data35 };
                   vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
                 }
               } else {
-                let err89 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data35 };
+                let err89 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data35 };
                 vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
               }
             }
@@ -6974,15 +6974,15 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data36 = data30.power;
               if (typeof data36 == "string") {
                 if (func10(data36) > 200) {
-                  let err90 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data36 };
+                  let err90 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data36 };
                   vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
                 }
                 if (func10(data36) < 1) {
-                  let err91 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data36 };
+                  let err91 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data36 };
                   vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
                 }
               } else {
-                let err92 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data36 };
+                let err92 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data36 };
                 vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
               }
             }
@@ -6990,20 +6990,20 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               let data37 = data30.boot;
               if (typeof data37 == "string") {
                 if (func10(data37) > 200) {
-                  let err93 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema252, data: data37 };
+                  let err93 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema253, data: data37 };
                   vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
                 }
                 if (func10(data37) < 1) {
-                  let err94 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema252, data: data37 };
+                  let err94 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema253, data: data37 };
                   vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
                 }
               } else {
-                let err95 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema252.type, parentSchema: schema252, data: data37 };
+                let err95 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema253.type, parentSchema: schema253, data: data37 };
                 vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
               }
             }
           } else {
-            let err96 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.properties["provider-list"].properties.servers.type, parentSchema: schema240.properties["provider-list"].properties.servers, data: data30 };
+            let err96 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.servers.type, parentSchema: schema241.properties["provider-list"].properties.servers, data: data30 };
             vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
           }
         }
@@ -7023,7 +7023,7 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           else {
-            let err99 = { instancePath: instancePath + "/provider-list/tiers", schemaPath: "#/properties/provider-list/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.properties["provider-list"].properties.tiers.type, parentSchema: schema240.properties["provider-list"].properties.tiers, data: data38 };
+            let err99 = { instancePath: instancePath + "/provider-list/tiers", schemaPath: "#/properties/provider-list/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.tiers.type, parentSchema: schema241.properties["provider-list"].properties.tiers, data: data38 };
             vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
           }
         }
@@ -7043,7 +7043,7 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           else {
-            let err102 = { instancePath: instancePath + "/provider-list/sites", schemaPath: "#/properties/provider-list/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.properties["provider-list"].properties.sites.type, parentSchema: schema240.properties["provider-list"].properties.sites, data: data40 };
+            let err102 = { instancePath: instancePath + "/provider-list/sites", schemaPath: "#/properties/provider-list/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.sites.type, parentSchema: schema241.properties["provider-list"].properties.sites, data: data40 };
             vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
           }
         }
@@ -7063,7 +7063,7 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           else {
-            let err105 = { instancePath: instancePath + "/provider-list/types", schemaPath: "#/properties/provider-list/properties/types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.properties["provider-list"].properties.types.type, parentSchema: schema240.properties["provider-list"].properties.types, data: data42 };
+            let err105 = { instancePath: instancePath + "/provider-list/types", schemaPath: "#/properties/provider-list/properties/types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.types.type, parentSchema: schema241.properties["provider-list"].properties.types, data: data42 };
             vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
           }
         }
@@ -7073,28 +7073,28 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
             for (let key13 in data44) {
               let data45 = data44[key13];
               if (!(data45 === "running" || data45 === "stopped")) {
-                let err106 = { instancePath: instancePath + "/provider-list/power/" + key13.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/provider-list/properties/power/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema240.properties["provider-list"].properties.power.additionalProperties.enum }, message: "must be equal to one of the allowed values", schema: schema240.properties["provider-list"].properties.power.additionalProperties.enum, parentSchema: schema240.properties["provider-list"].properties.power.additionalProperties, data: data45 };
+                let err106 = { instancePath: instancePath + "/provider-list/power/" + key13.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/provider-list/properties/power/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema241.properties["provider-list"].properties.power.additionalProperties.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties["provider-list"].properties.power.additionalProperties.enum, parentSchema: schema241.properties["provider-list"].properties.power.additionalProperties, data: data45 };
                 vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
               }
             }
           else {
-            let err107 = { instancePath: instancePath + "/provider-list/power", schemaPath: "#/properties/provider-list/properties/power/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.properties["provider-list"].properties.power.type, parentSchema: schema240.properties["provider-list"].properties.power, data: data44 };
+            let err107 = { instancePath: instancePath + "/provider-list/power", schemaPath: "#/properties/provider-list/properties/power/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.power.type, parentSchema: schema241.properties["provider-list"].properties.power, data: data44 };
             vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
           }
         }
       } else {
-        let err108 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.properties["provider-list"].type, parentSchema: schema240.properties["provider-list"], data: data18 };
+        let err108 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].type, parentSchema: schema241.properties["provider-list"], data: data18 };
         vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
       }
     }
   } else {
-    let err109 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema240.type, parentSchema: schema240, data };
+    let err109 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.type, parentSchema: schema241, data };
     vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
   }
   return validate192.errors = vErrors, errors === 0;
 }
 validate192.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var survey = validate67, schema125 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "survey.json", title: "SurveyFile", description: "What a server's own tools show to be there, at one time: what `ullage survey add` keeps of it in surveys/SERVER.json.", type: "object", additionalProperties: !1, required: ["format", "server", "at", "tools", "unseen", "devices", "volume-groups", "file-systems"], properties: { format: { type: "string", enum: ["ullage-survey-1"], description: "The version of this format." }, server: { $ref: "common.json#/$defs/name", description: "The server, as the estate names it." }, at: { $ref: "#/$defs/time", description: "When it was taken." }, tools: { title: "SurveyTools", type: "object", propertyNames: { pattern: "^[a-z0-9][a-z0-9._-]{0,31}$" }, additionalProperties: { type: "string", maxLength: 64, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, description: "The tools that were asked, each with its version, where it says one." }, unseen: { type: "array", items: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, uniqueItems: !0, description: "What could not be seen, for want of a tool or of a privilege. Of these nothing is said to be missing." }, devices: { type: "array", description: "The disks, and the partitions and other block devices on them, by name.", items: { $ref: "#/$defs/device" } }, "volume-groups": { type: "array", description: "The volume groups, by name.", items: { $ref: "#/$defs/volumeGroup" } }, "file-systems": { type: "array", description: "The file systems and swap areas, by device.", items: { $ref: "#/$defs/fileSystem" } } }, $defs: { time: { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, bytes: { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, text: { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, device: { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } }, volumeGroup: { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } }, fileSystem: { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name; of a logical volume, group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } } } }, pattern57 = new RegExp("^[a-z0-9][a-z0-9._-]{0,31}$", "u"), schema128 = { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } };
+var survey = validate67, schema125 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "survey.json", title: "SurveyFile", description: "What a server's own tools show to be there, at one time: what `ullage survey add` keeps of it in surveys/SERVER.json.", type: "object", additionalProperties: !1, required: ["format", "server", "at", "tools", "unseen", "devices", "volume-groups", "file-systems"], properties: { format: { type: "string", enum: ["ullage-survey-1"], description: "The version of this format." }, server: { $ref: "common.json#/$defs/name", description: "The server, as the estate names it." }, at: { $ref: "#/$defs/time", description: "When it was taken." }, tools: { title: "SurveyTools", type: "object", propertyNames: { pattern: "^[a-z0-9][a-z0-9._-]{0,31}$" }, additionalProperties: { type: "string", maxLength: 64, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, description: "The tools that were asked, each with its version, where it says one." }, unseen: { type: "array", items: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, uniqueItems: !0, description: "What could not be seen, for want of a tool or of a privilege. Of these nothing is said to be missing." }, devices: { type: "array", description: "The disks, and the partitions and other block devices on them, by name.", items: { $ref: "#/$defs/device" } }, "volume-groups": { type: "array", description: "The volume groups, by name.", items: { $ref: "#/$defs/volumeGroup" } }, "file-systems": { type: "array", description: "The file systems and swap areas, by device.", items: { $ref: "#/$defs/fileSystem" } } }, $defs: { time: { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, bytes: { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, text: { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, device: { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } }, volumeGroup: { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, "first-extent": { $ref: "#/$defs/bytes", description: "Where on the device its first extent begins." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } }, fileSystem: { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name; of a logical volume, group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } } } }, pattern57 = new RegExp("^[a-z0-9][a-z0-9._-]{0,31}$", "u"), schema128 = { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } };
 function validate68(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate68.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -7247,7 +7247,7 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
   return validate68.errors = vErrors, errors === 0;
 }
 validate68.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema135 = { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } };
+var schema135 = { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, "first-extent": { $ref: "#/$defs/bytes", description: "Where on the device its first extent begins." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } };
 function validate70(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate70.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -7365,7 +7365,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
               vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
             }
             for (let key1 in data6)
-              if (!(key1 === "device" || key1 === "size" || key1 === "device-size" || key1 === "extents" || key1 === "free")) {
+              if (!(key1 === "device" || key1 === "size" || key1 === "device-size" || key1 === "first-extent" || key1 === "extents" || key1 === "free")) {
                 let err22 = { instancePath: instancePath + "/members/" + i0, schemaPath: "#/properties/members/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema135.properties.members.items, data: data6 };
                 vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
               }
@@ -7413,166 +7413,178 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
               }
             }
-            if (data6.extents !== void 0) {
-              let data10 = data6.extents;
-              if (!(typeof data10 == "number" && !(data10 % 1) && !isNaN(data10) && isFinite(data10))) {
-                let err31 = { instancePath: instancePath + "/members/" + i0 + "/extents", schemaPath: "#/properties/members/items/properties/extents/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema135.properties.members.items.properties.extents.type, parentSchema: schema135.properties.members.items.properties.extents, data: data10 };
-                vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
-              }
-              if (typeof data10 == "number" && isFinite(data10) && (data10 < 0 || isNaN(data10))) {
-                let err32 = { instancePath: instancePath + "/members/" + i0 + "/extents", schemaPath: "#/properties/members/items/properties/extents/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema135.properties.members.items.properties.extents, data: data10 };
+            if (data6["first-extent"] !== void 0) {
+              let data10 = data6["first-extent"];
+              if (typeof data10 == "string") {
+                if (!pattern62.test(data10)) {
+                  let err31 = { instancePath: instancePath + "/members/" + i0 + "/first-extent", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema132, data: data10 };
+                  vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+                }
+              } else {
+                let err32 = { instancePath: instancePath + "/members/" + i0 + "/first-extent", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema132.type, parentSchema: schema132, data: data10 };
                 vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
               }
             }
-            if (data6.free !== void 0) {
-              let data11 = data6.free;
+            if (data6.extents !== void 0) {
+              let data11 = data6.extents;
               if (!(typeof data11 == "number" && !(data11 % 1) && !isNaN(data11) && isFinite(data11))) {
-                let err33 = { instancePath: instancePath + "/members/" + i0 + "/free", schemaPath: "#/properties/members/items/properties/free/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema135.properties.members.items.properties.free.type, parentSchema: schema135.properties.members.items.properties.free, data: data11 };
+                let err33 = { instancePath: instancePath + "/members/" + i0 + "/extents", schemaPath: "#/properties/members/items/properties/extents/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema135.properties.members.items.properties.extents.type, parentSchema: schema135.properties.members.items.properties.extents, data: data11 };
                 vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
               }
               if (typeof data11 == "number" && isFinite(data11) && (data11 < 0 || isNaN(data11))) {
-                let err34 = { instancePath: instancePath + "/members/" + i0 + "/free", schemaPath: "#/properties/members/items/properties/free/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema135.properties.members.items.properties.free, data: data11 };
+                let err34 = { instancePath: instancePath + "/members/" + i0 + "/extents", schemaPath: "#/properties/members/items/properties/extents/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema135.properties.members.items.properties.extents, data: data11 };
                 vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
               }
             }
+            if (data6.free !== void 0) {
+              let data12 = data6.free;
+              if (!(typeof data12 == "number" && !(data12 % 1) && !isNaN(data12) && isFinite(data12))) {
+                let err35 = { instancePath: instancePath + "/members/" + i0 + "/free", schemaPath: "#/properties/members/items/properties/free/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema135.properties.members.items.properties.free.type, parentSchema: schema135.properties.members.items.properties.free, data: data12 };
+                vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+              }
+              if (typeof data12 == "number" && isFinite(data12) && (data12 < 0 || isNaN(data12))) {
+                let err36 = { instancePath: instancePath + "/members/" + i0 + "/free", schemaPath: "#/properties/members/items/properties/free/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema135.properties.members.items.properties.free, data: data12 };
+                vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+              }
+            }
           } else {
-            let err35 = { instancePath: instancePath + "/members/" + i0, schemaPath: "#/properties/members/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema135.properties.members.items.type, parentSchema: schema135.properties.members.items, data: data6 };
-            vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+            let err37 = { instancePath: instancePath + "/members/" + i0, schemaPath: "#/properties/members/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema135.properties.members.items.type, parentSchema: schema135.properties.members.items, data: data6 };
+            vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
           }
         }
       } else {
-        let err36 = { instancePath: instancePath + "/members", schemaPath: "#/properties/members/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema135.properties.members.type, parentSchema: schema135.properties.members, data: data5 };
-        vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+        let err38 = { instancePath: instancePath + "/members", schemaPath: "#/properties/members/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema135.properties.members.type, parentSchema: schema135.properties.members, data: data5 };
+        vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
       }
     }
     if (data["logical-volumes"] !== void 0) {
-      let data12 = data["logical-volumes"];
-      if (Array.isArray(data12)) {
-        let len1 = data12.length;
+      let data13 = data["logical-volumes"];
+      if (Array.isArray(data13)) {
+        let len1 = data13.length;
         for (let i1 = 0; i1 < len1; i1++) {
-          let data13 = data12[i1];
-          if (data13 && typeof data13 == "object" && !Array.isArray(data13)) {
-            if (data13.name === void 0) {
-              let err37 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema135.properties["logical-volumes"].items.required, parentSchema: schema135.properties["logical-volumes"].items, data: data13 };
-              vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
-            }
-            if (data13.size === void 0) {
-              let err38 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema135.properties["logical-volumes"].items.required, parentSchema: schema135.properties["logical-volumes"].items, data: data13 };
-              vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
-            }
-            if (data13.layout === void 0) {
-              let err39 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/required", keyword: "required", params: { missingProperty: "layout" }, message: "must have required property 'layout'", schema: schema135.properties["logical-volumes"].items.required, parentSchema: schema135.properties["logical-volumes"].items, data: data13 };
+          let data14 = data13[i1];
+          if (data14 && typeof data14 == "object" && !Array.isArray(data14)) {
+            if (data14.name === void 0) {
+              let err39 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema135.properties["logical-volumes"].items.required, parentSchema: schema135.properties["logical-volumes"].items, data: data14 };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
-            for (let key2 in data13)
+            if (data14.size === void 0) {
+              let err40 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema135.properties["logical-volumes"].items.required, parentSchema: schema135.properties["logical-volumes"].items, data: data14 };
+              vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+            }
+            if (data14.layout === void 0) {
+              let err41 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/required", keyword: "required", params: { missingProperty: "layout" }, message: "must have required property 'layout'", schema: schema135.properties["logical-volumes"].items.required, parentSchema: schema135.properties["logical-volumes"].items, data: data14 };
+              vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+            }
+            for (let key2 in data14)
               if (!(key2 === "name" || key2 === "size" || key2 === "layout" || key2 === "stripes" || key2 === "copies" || key2 === "active")) {
-                let err40 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema135.properties["logical-volumes"].items, data: data13 };
-                vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+                let err42 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema135.properties["logical-volumes"].items, data: data14 };
+                vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
-            if (data13.name !== void 0) {
-              let data14 = data13.name;
-              if (typeof data14 == "string") {
-                if (func10(data14) > 255) {
-                  let err41 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data14 };
-                  vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
-                }
-                if (func10(data14) < 1) {
-                  let err42 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data14 };
-                  vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
-                }
-                if (!pattern58.test(data14)) {
-                  let err43 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data14 };
+            if (data14.name !== void 0) {
+              let data15 = data14.name;
+              if (typeof data15 == "string") {
+                if (func10(data15) > 255) {
+                  let err43 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data15 };
                   vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
                 }
-              } else {
-                let err44 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data14 };
-                vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
-              }
-            }
-            if (data13.size !== void 0) {
-              let data15 = data13.size;
-              if (typeof data15 == "string") {
-                if (!pattern62.test(data15)) {
-                  let err45 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema132, data: data15 };
+                if (func10(data15) < 1) {
+                  let err44 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data15 };
+                  vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+                }
+                if (!pattern58.test(data15)) {
+                  let err45 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data15 };
                   vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
                 }
               } else {
-                let err46 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema132.type, parentSchema: schema132, data: data15 };
+                let err46 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data15 };
                 vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
               }
             }
-            if (data13.layout !== void 0) {
-              let data16 = data13.layout;
-              if (typeof data16 != "string") {
-                let err47 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/layout", schemaPath: "#/properties/logical-volumes/items/properties/layout/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema135.properties["logical-volumes"].items.properties.layout.type, parentSchema: schema135.properties["logical-volumes"].items.properties.layout, data: data16 };
-                vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
-              }
-              if (!(data16 === "linear" || data16 === "striped" || data16 === "mirrored" || data16 === "other")) {
-                let err48 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/layout", schemaPath: "#/properties/logical-volumes/items/properties/layout/enum", keyword: "enum", params: { allowedValues: schema135.properties["logical-volumes"].items.properties.layout.enum }, message: "must be equal to one of the allowed values", schema: schema135.properties["logical-volumes"].items.properties.layout.enum, parentSchema: schema135.properties["logical-volumes"].items.properties.layout, data: data16 };
+            if (data14.size !== void 0) {
+              let data16 = data14.size;
+              if (typeof data16 == "string") {
+                if (!pattern62.test(data16)) {
+                  let err47 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema132, data: data16 };
+                  vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+                }
+              } else {
+                let err48 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema132.type, parentSchema: schema132, data: data16 };
                 vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
               }
             }
-            if (data13.stripes !== void 0) {
-              let data17 = data13.stripes;
-              if (!(typeof data17 == "number" && !(data17 % 1) && !isNaN(data17) && isFinite(data17))) {
-                let err49 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/stripes", schemaPath: "#/properties/logical-volumes/items/properties/stripes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema135.properties["logical-volumes"].items.properties.stripes.type, parentSchema: schema135.properties["logical-volumes"].items.properties.stripes, data: data17 };
+            if (data14.layout !== void 0) {
+              let data17 = data14.layout;
+              if (typeof data17 != "string") {
+                let err49 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/layout", schemaPath: "#/properties/logical-volumes/items/properties/layout/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema135.properties["logical-volumes"].items.properties.layout.type, parentSchema: schema135.properties["logical-volumes"].items.properties.layout, data: data17 };
                 vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
               }
-              if (typeof data17 == "number" && isFinite(data17) && (data17 < 1 || isNaN(data17))) {
-                let err50 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/stripes", schemaPath: "#/properties/logical-volumes/items/properties/stripes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema135.properties["logical-volumes"].items.properties.stripes, data: data17 };
+              if (!(data17 === "linear" || data17 === "striped" || data17 === "mirrored" || data17 === "other")) {
+                let err50 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/layout", schemaPath: "#/properties/logical-volumes/items/properties/layout/enum", keyword: "enum", params: { allowedValues: schema135.properties["logical-volumes"].items.properties.layout.enum }, message: "must be equal to one of the allowed values", schema: schema135.properties["logical-volumes"].items.properties.layout.enum, parentSchema: schema135.properties["logical-volumes"].items.properties.layout, data: data17 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             }
-            if (data13.copies !== void 0) {
-              let data18 = data13.copies;
+            if (data14.stripes !== void 0) {
+              let data18 = data14.stripes;
               if (!(typeof data18 == "number" && !(data18 % 1) && !isNaN(data18) && isFinite(data18))) {
-                let err51 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/copies", schemaPath: "#/properties/logical-volumes/items/properties/copies/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema135.properties["logical-volumes"].items.properties.copies.type, parentSchema: schema135.properties["logical-volumes"].items.properties.copies, data: data18 };
+                let err51 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/stripes", schemaPath: "#/properties/logical-volumes/items/properties/stripes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema135.properties["logical-volumes"].items.properties.stripes.type, parentSchema: schema135.properties["logical-volumes"].items.properties.stripes, data: data18 };
                 vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
               }
               if (typeof data18 == "number" && isFinite(data18) && (data18 < 1 || isNaN(data18))) {
-                let err52 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/copies", schemaPath: "#/properties/logical-volumes/items/properties/copies/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema135.properties["logical-volumes"].items.properties.copies, data: data18 };
+                let err52 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/stripes", schemaPath: "#/properties/logical-volumes/items/properties/stripes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema135.properties["logical-volumes"].items.properties.stripes, data: data18 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
-            if (data13.active !== void 0) {
-              let data19 = data13.active;
-              if (typeof data19 != "boolean") {
-                let err53 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/active", schemaPath: "#/properties/logical-volumes/items/properties/active/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema135.properties["logical-volumes"].items.properties.active.type, parentSchema: schema135.properties["logical-volumes"].items.properties.active, data: data19 };
+            if (data14.copies !== void 0) {
+              let data19 = data14.copies;
+              if (!(typeof data19 == "number" && !(data19 % 1) && !isNaN(data19) && isFinite(data19))) {
+                let err53 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/copies", schemaPath: "#/properties/logical-volumes/items/properties/copies/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema135.properties["logical-volumes"].items.properties.copies.type, parentSchema: schema135.properties["logical-volumes"].items.properties.copies, data: data19 };
                 vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+              }
+              if (typeof data19 == "number" && isFinite(data19) && (data19 < 1 || isNaN(data19))) {
+                let err54 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/copies", schemaPath: "#/properties/logical-volumes/items/properties/copies/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema135.properties["logical-volumes"].items.properties.copies, data: data19 };
+                vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+              }
+            }
+            if (data14.active !== void 0) {
+              let data20 = data14.active;
+              if (typeof data20 != "boolean") {
+                let err55 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/active", schemaPath: "#/properties/logical-volumes/items/properties/active/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema135.properties["logical-volumes"].items.properties.active.type, parentSchema: schema135.properties["logical-volumes"].items.properties.active, data: data20 };
+                vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
               }
             }
           } else {
-            let err54 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema135.properties["logical-volumes"].items.type, parentSchema: schema135.properties["logical-volumes"].items, data: data13 };
-            vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+            let err56 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema135.properties["logical-volumes"].items.type, parentSchema: schema135.properties["logical-volumes"].items, data: data14 };
+            vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
           }
         }
       } else {
-        let err55 = { instancePath: instancePath + "/logical-volumes", schemaPath: "#/properties/logical-volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema135.properties["logical-volumes"].type, parentSchema: schema135.properties["logical-volumes"], data: data12 };
-        vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+        let err57 = { instancePath: instancePath + "/logical-volumes", schemaPath: "#/properties/logical-volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema135.properties["logical-volumes"].type, parentSchema: schema135.properties["logical-volumes"], data: data13 };
+        vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
       }
     }
   } else {
-    let err56 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema135.type, parentSchema: schema135, data };
-    vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+    let err58 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema135.type, parentSchema: schema135, data };
+    vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
   }
   return validate70.errors = vErrors, errors === 0;
 }
 validate70.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema143 = { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name; of a logical volume, group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } }, pattern75 = new RegExp("^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", "u"), pattern83 = new RegExp("^(0|-?[1-9][0-9]{0,18})$", "u");
+var schema144 = { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name; of a logical volume, group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } }, pattern76 = new RegExp("^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", "u"), pattern84 = new RegExp("^(0|-?[1-9][0-9]{0,18})$", "u");
 function validate72(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate72.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.device === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema143.required, parentSchema: schema143, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema144.required, parentSchema: schema144, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.type === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema143.required, parentSchema: schema143, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema144.required, parentSchema: schema144, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
-      if (!func1.call(schema143.properties, key0)) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema143, data };
+      if (!func1.call(schema144.properties, key0)) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema144, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.device !== void 0) {
@@ -7643,20 +7655,20 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
           let data4 = data3[i0];
           if (typeof data4 == "string") {
             if (func10(data4) > 4096) {
-              let err15 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/maxLength", keyword: "maxLength", params: { limit: 4096 }, message: "must NOT have more than 4096 characters", schema: 4096, parentSchema: schema143.properties.mounts.items, data: data4 };
+              let err15 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/maxLength", keyword: "maxLength", params: { limit: 4096 }, message: "must NOT have more than 4096 characters", schema: 4096, parentSchema: schema144.properties.mounts.items, data: data4 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
-            if (!pattern75.test(data4)) {
-              let err16 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$"', schema: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", parentSchema: schema143.properties.mounts.items, data: data4 };
+            if (!pattern76.test(data4)) {
+              let err16 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$"', schema: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", parentSchema: schema144.properties.mounts.items, data: data4 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           } else {
-            let err17 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema143.properties.mounts.items.type, parentSchema: schema143.properties.mounts.items, data: data4 };
+            let err17 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema144.properties.mounts.items.type, parentSchema: schema144.properties.mounts.items, data: data4 };
             vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
           }
         }
       } else {
-        let err18 = { instancePath: instancePath + "/mounts", schemaPath: "#/properties/mounts/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema143.properties.mounts.type, parentSchema: schema143.properties.mounts, data: data3 };
+        let err18 = { instancePath: instancePath + "/mounts", schemaPath: "#/properties/mounts/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema144.properties.mounts.type, parentSchema: schema144.properties.mounts, data: data3 };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
@@ -7664,15 +7676,15 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
       let data5 = data["in-fstab"];
       if (typeof data5 == "string") {
         if (func10(data5) > 4096) {
-          let err19 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/maxLength", keyword: "maxLength", params: { limit: 4096 }, message: "must NOT have more than 4096 characters", schema: 4096, parentSchema: schema143.properties["in-fstab"], data: data5 };
+          let err19 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/maxLength", keyword: "maxLength", params: { limit: 4096 }, message: "must NOT have more than 4096 characters", schema: 4096, parentSchema: schema144.properties["in-fstab"], data: data5 };
           vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
         }
-        if (!pattern75.test(data5)) {
-          let err20 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$"', schema: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", parentSchema: schema143.properties["in-fstab"], data: data5 };
+        if (!pattern76.test(data5)) {
+          let err20 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$"', schema: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", parentSchema: schema144.properties["in-fstab"], data: data5 };
           vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
         }
       } else {
-        let err21 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema143.properties["in-fstab"].type, parentSchema: schema143.properties["in-fstab"], data: data5 };
+        let err21 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema144.properties["in-fstab"].type, parentSchema: schema144.properties["in-fstab"], data: data5 };
         vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
       }
     }
@@ -7751,17 +7763,17 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.available !== void 0) {
       let data12 = data.available;
       if (typeof data12 == "string") {
-        if (!pattern83.test(data12)) {
-          let err34 = { instancePath: instancePath + "/available", schemaPath: "#/properties/available/pattern", keyword: "pattern", params: { pattern: "^(0|-?[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|-?[1-9][0-9]{0,18})$"', schema: "^(0|-?[1-9][0-9]{0,18})$", parentSchema: schema143.properties.available, data: data12 };
+        if (!pattern84.test(data12)) {
+          let err34 = { instancePath: instancePath + "/available", schemaPath: "#/properties/available/pattern", keyword: "pattern", params: { pattern: "^(0|-?[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|-?[1-9][0-9]{0,18})$"', schema: "^(0|-?[1-9][0-9]{0,18})$", parentSchema: schema144.properties.available, data: data12 };
           vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
         }
       } else {
-        let err35 = { instancePath: instancePath + "/available", schemaPath: "#/properties/available/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema143.properties.available.type, parentSchema: schema143.properties.available, data: data12 };
+        let err35 = { instancePath: instancePath + "/available", schemaPath: "#/properties/available/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema144.properties.available.type, parentSchema: schema144.properties.available, data: data12 };
         vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
       }
     }
   } else {
-    let err36 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema143.type, parentSchema: schema143, data };
+    let err36 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.type, parentSchema: schema144, data };
     vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
   }
   return validate72.errors = vErrors, errors === 0;
@@ -7954,17 +7966,17 @@ function validate67(data, { instancePath = "", parentData, parentDataProperty, r
   return validate67.errors = vErrors, errors === 0;
 }
 validate67.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate193, schema270 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule.", examples: ["growth-step"] }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for.", examples: ["plates-1"] }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right.", examples: ["one-off import"] }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it.", examples: ["head of imagery"] }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern175 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
+var waivers = validate193, schema271 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule.", examples: ["growth-step"] }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for.", examples: ["plates-1"] }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right.", examples: ["one-off import"] }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it.", examples: ["head of imagery"] }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern176 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
 function validate193(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate193.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.waivers === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema270.required, parentSchema: schema270, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema271.required, parentSchema: schema271, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (key0 !== "waivers") {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema270, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema271, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.waivers !== void 0) {
@@ -7975,32 +7987,32 @@ function validate193(data, { instancePath = "", parentData, parentDataProperty, 
           let data1 = data0[i0];
           if (data1 && typeof data1 == "object" && !Array.isArray(data1)) {
             if (data1.rule === void 0) {
-              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema270.properties.waivers.items.required, parentSchema: schema270.properties.waivers.items, data: data1 };
+              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema271.properties.waivers.items.required, parentSchema: schema271.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
             if (data1.subject === void 0) {
-              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema270.properties.waivers.items.required, parentSchema: schema270.properties.waivers.items, data: data1 };
+              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema271.properties.waivers.items.required, parentSchema: schema271.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
             if (data1.reason === void 0) {
-              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema270.properties.waivers.items.required, parentSchema: schema270.properties.waivers.items, data: data1 };
+              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema271.properties.waivers.items.required, parentSchema: schema271.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
             if (data1["approved-by"] === void 0) {
-              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema270.properties.waivers.items.required, parentSchema: schema270.properties.waivers.items, data: data1 };
+              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema271.properties.waivers.items.required, parentSchema: schema271.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             if (data1.from === void 0) {
-              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema270.properties.waivers.items.required, parentSchema: schema270.properties.waivers.items, data: data1 };
+              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema271.properties.waivers.items.required, parentSchema: schema271.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
             if (data1.until === void 0) {
-              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema270.properties.waivers.items.required, parentSchema: schema270.properties.waivers.items, data: data1 };
+              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema271.properties.waivers.items.required, parentSchema: schema271.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
-              if (!func1.call(schema270.properties.waivers.items.properties, key1)) {
-                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema270.properties.waivers.items, data: data1 };
+              if (!func1.call(schema271.properties.waivers.items.properties, key1)) {
+                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema271.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data1.rule !== void 0) {
@@ -8042,26 +8054,26 @@ function validate193(data, { instancePath = "", parentData, parentDataProperty, 
             if (data1.kind !== void 0) {
               let data5 = data1.kind;
               if (typeof data5 != "string") {
-                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema270.properties.waivers.items.properties.kind.type, parentSchema: schema270.properties.waivers.items.properties.kind, data: data5 };
+                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema271.properties.waivers.items.properties.kind.type, parentSchema: schema271.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
               if (!(data5 === "estate" || data5 === "site" || data5 === "team" || data5 === "label" || data5 === "scope" || data5 === "server" || data5 === "volume" || data5 === "volume-group" || data5 === "file-system" || data5 === "branch")) {
-                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema270.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema270.properties.waivers.items.properties.kind.enum, parentSchema: schema270.properties.waivers.items.properties.kind, data: data5 };
+                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema271.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema271.properties.waivers.items.properties.kind.enum, parentSchema: schema271.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
             if (data1["up-to"] !== void 0) {
               let data6 = data1["up-to"];
               if (typeof data6 != "string" && !(typeof data6 == "number" && isFinite(data6))) {
-                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema270.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema270.properties.waivers.items.properties["up-to"].type, parentSchema: schema270.properties.waivers.items.properties["up-to"], data: data6 };
+                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema271.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema271.properties.waivers.items.properties["up-to"].type, parentSchema: schema271.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
               if (typeof data6 == "number" && isFinite(data6) && (data6 < 0 || isNaN(data6))) {
-                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema270.properties.waivers.items.properties["up-to"], data: data6 };
+                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema271.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
-              if (typeof data6 == "string" && !pattern175.test(data6)) {
-                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema270.properties.waivers.items.properties["up-to"], data: data6 };
+              if (typeof data6 == "string" && !pattern176.test(data6)) {
+                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema271.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
             }
@@ -8114,17 +8126,17 @@ function validate193(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           } else {
-            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema270.properties.waivers.items.type, parentSchema: schema270.properties.waivers.items, data: data1 };
+            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema271.properties.waivers.items.type, parentSchema: schema271.properties.waivers.items, data: data1 };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
         }
       } else {
-        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema270.properties.waivers.type, parentSchema: schema270.properties.waivers, data: data0 };
+        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema271.properties.waivers.type, parentSchema: schema271.properties.waivers, data: data0 };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
   } else {
-    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema270.type, parentSchema: schema270, data };
+    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema271.type, parentSchema: schema271, data };
     vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
   }
   return validate193.errors = vErrors, errors === 0;
