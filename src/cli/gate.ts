@@ -6,12 +6,11 @@ import { counted } from '../base/wording.ts';
 import { settingsFile } from '../estate/settings.ts';
 import { type RevisionPair, resolveRevisions, uncommittedFiles } from '../git/compare.ts';
 import type { GitRepository } from '../git/repository.ts';
-import { linesAt } from '../policy/excerpts.ts';
 import { type Judgement, notJudged } from '../policy/judgement.ts';
 import type { ReadingPair } from '../policy/pair.ts';
 import { pathsOf } from '../policy/reader.ts';
 import {
-  type LineAt,
+  type Besides,
   type ReportFormat,
   report,
   reportJson,
@@ -31,8 +30,8 @@ export interface GateOptions {
   readonly failOn: 'error' | 'warning';
   /** On how many past changes to try rules that the branch alters; on 20 where left out. */
   readonly backTest?: number;
-  /** Whether the lines are wanted that findings are about. */
-  readonly lines?: boolean;
+  /** Whether what a page shows beside the judgement is wanted. */
+  readonly page?: boolean;
 }
 
 /** Judges; what stands in the way is in the judgement. The command line and the CI action both come here. */
@@ -46,7 +45,7 @@ interface Gated {
   readonly revisions: JudgedRevisions | undefined;
   /** What somebody who named nothing to judge may take for judged, and is not. */
   readonly remarks: readonly string[];
-  readonly lineAt?: LineAt;
+  readonly besides?: Besides;
 }
 
 type Options = GateOptions & AttestFlags & { readonly format?: ReportFormat };
@@ -89,16 +88,17 @@ async function gateAsTold(options: Options, clock: Date): Promise<Gated> {
       unnamed && options.format === 'text' ? await remarksOn(repository, compared.value, readings) : [];
     const { unreadMain } = judgement.verdict === 'not judged' ? {} : judgement;
     const unread = unreadMain === undefined ? [] : [unreadSentence(unreadMain)];
-    const places = judgement.verdict === 'not judged' ? [] : judgement.findings.map(({ place }) => place);
-    const lineAt =
-      options.lines === true && places.length > 0 ? await linesAt(places, compared.value) : undefined;
+    const besides =
+      options.page === true
+        ? await (await import('./besides.ts')).besidesOf(judgement, compared.value, readings)
+        : undefined;
     const unproved =
       untried === undefined ? [] : [`The proposed rules could not be tried on past changes: ${untried}.`];
     return ok({
       judgement,
       revisions,
       remarks: [...unread, ...remarks, ...unproved],
-      ...(lineAt === undefined ? {} : { lineAt }),
+      ...(besides === undefined ? {} : { besides }),
     });
   });
   return gated.ok ? gated.value : unjudged(notJudged(gated.problems, on));
@@ -175,21 +175,21 @@ export async function runGate(flags: GateFlags): Promise<Finished> {
       reason: summaryLine(judgement),
     };
   }
-  const lines = flags.format === 'html' || flags.report.some(({ format }) => format === 'html');
-  const gated = await gateToAttest({ ...flags, lines }, clock);
-  const { judgement, remarks, lineAt } = gated;
+  const page = flags.format === 'html' || flags.report.some(({ format }) => format === 'html');
+  const gated = await gateToAttest({ ...flags, page }, clock);
+  const { judgement, remarks, besides } = gated;
   const code = exitCodes[judgement.verdict];
   const failures = (
     await Promise.all([
       ...flags.report.map(({ format, path }) =>
         writeReport(path, () =>
-          report(format, judgement, { width: 100, colour: false, all: flags.all ?? false }, lineAt),
+          report(format, judgement, { width: 100, colour: false, all: flags.all ?? false }, besides),
         ),
       ),
       attestTo(flags, gated, clock),
     ])
   ).filter((problem) => problem !== undefined);
-  const output = await report(flags.format, judgement, terminal(flags), lineAt);
+  const output = await report(flags.format, judgement, terminal(flags), besides);
   const [failure] = failures;
   if (failure !== undefined)
     return { output, code: 2, remarks, reason: `${failure.message}. ${failure.advice}` };

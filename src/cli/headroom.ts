@@ -36,6 +36,7 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
     const list = listInForce(priceLists, on);
     return ok({
       on,
+      estate,
       currency: settings.currency,
       rooms: headroomOf(estate, settings, undefined, measured).rooms,
       accounts: layersOf(estate, usageOf(estate, uses.value).bySystem, measured),

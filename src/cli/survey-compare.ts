@@ -29,6 +29,7 @@ export async function runSurveyCompare(flags: SurveyCompareFlags): Promise<Finis
       currency: list === undefined ? undefined : settings.currency,
       surveys: surveys.value,
       comparison,
+      estate: revision.estate,
     });
   });
   if (!overview.ok) {

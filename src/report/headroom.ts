@@ -3,6 +3,7 @@ import type { DeviceAccount } from '../capacity/layers.ts';
 import { fillableBytes } from '../capacity/readings.ts';
 import { drawReport, type Screen } from './draw.ts';
 import { type HeadroomOverview, headroomModel } from './model/capacity.ts';
+import { estateSection } from './model/estate.ts';
 import { forecastFacts } from './model/forecast.ts';
 import { drawPage } from './page/document.ts';
 
@@ -15,8 +16,15 @@ export function reportHeadroom(overview: HeadroomOverview, format: HeadroomForma
     case 'json':
       return headroomJson(overview);
     case 'html':
-      return drawPage(headroomModel(overview), 'ullage headroom --format json');
+      return headroomPage(overview);
   }
+}
+
+function headroomPage(overview: HeadroomOverview): string {
+  const model = headroomModel(overview);
+  const { estate, accounts } = overview;
+  const drawn = estateSection({ estate, accounts, touched: new Set(), disputed: new Set() });
+  return drawPage({ ...model, sections: [...model.sections, ...drawn] }, 'ullage headroom --format json');
 }
 
 /** Sizes are whole bytes, amounts exact; both are strings, which no reader rounds. */

@@ -3,16 +3,17 @@ import type { Judgement } from '../policy/judgement.ts';
 import type { Screen } from './draw.ts';
 import { reportJson } from './json.ts';
 import { reportMarkdown } from './markdown.ts';
-import type { LineAt } from './model/findings.ts';
+import type { Besides } from './page/judgement.ts';
 import { reportText } from './text.ts';
 
 export { reportJson } from './json.ts';
 export { type MarkdownOptions, reportMarkdown } from './markdown.ts';
-export type { LineAt } from './model/findings.ts';
+export { keysOf } from './model/estate.ts';
 export { reportModel } from './model/judgement.ts';
 export type * from './model/model.ts';
 export { unreadSentence } from './model/unread-main.ts';
 export { summaryLine } from './model/verdict.ts';
+export type { Besides } from './page/judgement.ts';
 export { reportProblems, reportText } from './text.ts';
 export type { Screen };
 
@@ -21,15 +22,15 @@ export const reportFormats = ['text', 'markdown', 'json', 'sarif', 'junit', 'htm
 export type ReportFormat = (typeof reportFormats)[number];
 
 /**
- * Writes a judgement in one form. Width and colour matter to text alone, whether all is wanted to text, JSON and SARIF, and the
- * lines of files to a page. The forms that few ask for are loaded when asked for: an XML library takes longer to load
- * than a small estate to judge.
+ * Writes a judgement in one form. Width and colour matter to text alone, whether all is wanted to text, JSON and SARIF,
+ * and what is beside the judgement to a page. The forms that few ask for are loaded when asked for: an XML library
+ * takes longer to load than a small estate to judge.
  */
 export async function report(
   format: ReportFormat,
   judgement: Judgement,
   terminal: Screen,
-  lineAt?: LineAt,
+  besides?: Besides,
 ): Promise<string> {
   switch (format) {
     case 'text':
@@ -43,6 +44,6 @@ export async function report(
     case 'junit':
       return (await import('./junit.ts')).reportJunit(judgement);
     case 'html':
-      return (await import('./page/judgement.ts')).judgementPage(judgement, lineAt);
+      return (await import('./page/judgement.ts')).judgementPageWith(judgement, besides ?? {});
   }
 }

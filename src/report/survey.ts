@@ -1,6 +1,8 @@
 /** What is there beside what is declared, as text, Markdown or JSON. */
 import { counted } from '../base/wording.ts';
+import { layersOf } from '../capacity/layers.ts';
 import { daysBetween } from '../estate/dates.ts';
+import type { Estate } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
 import type { SurveyComparison, Surveys, Untold } from '../survey/compare.ts';
 import type { Difference } from '../survey/difference.ts';
@@ -8,6 +10,7 @@ import { drawReport, type Screen } from './draw.ts';
 import { drawMarkdown } from './markdown.ts';
 import { showAmount } from './model/amounts.ts';
 import { entries, line, sentence, table, words } from './model/blocks.ts';
+import { estateSection, keysOf } from './model/estate.ts';
 import type { Entry, ReportModel, Section } from './model/model.ts';
 import { drawPage } from './page/document.ts';
 
@@ -18,6 +21,7 @@ export interface SurveyOverview {
   readonly currency: string | undefined;
   readonly surveys: Surveys;
   readonly comparison: SurveyComparison;
+  readonly estate: Estate;
 }
 
 /** `undetermined` where nothing is surveyed, or something cannot be told and nothing else differs. */
@@ -41,8 +45,23 @@ export function reportSurvey(overview: SurveyOverview, format: SurveyFormat, scr
     case 'json':
       return surveyJson(overview);
     case 'html':
-      return drawPage(surveyModel(overview), 'ullage survey compare --format json');
+      return surveyPage(overview);
   }
+}
+
+function surveyPage(overview: SurveyOverview): string {
+  const model = surveyModel(overview);
+  const { estate, comparison } = overview;
+  const drawn = estateSection({
+    estate,
+    accounts: layersOf(estate),
+    touched: new Set(),
+    disputed: keysOf(comparison.differences),
+  });
+  return drawPage(
+    { ...model, sections: [...model.sections, ...drawn] },
+    'ullage survey compare --format json',
+  );
 }
 
 interface Age {

@@ -1,7 +1,7 @@
 /** A year and a half of Gannet Point's main branch: growth, a loosened limit, a waiver, a violation that stood, readings. */
 import { type Edits, historyOf } from '../audit/history.ts';
 import { mainFiles } from '../report/sample.ts';
-import type { TestRepository } from '../repository.ts';
+import { copyOf, type TestRepository } from '../repository.ts';
 
 const imagery = 'storage/imagery.yaml';
 const policy = 'policies/storage.yaml';
@@ -18,7 +18,9 @@ function readings(): string {
   return `${lines.join('\n')}\n`;
 }
 
-export function years(): TestRepository {
+export const years = (): TestRepository => copyOf('a year of Gannet Point', written);
+
+function written(): TestRepository {
   let files: Readonly<Record<string, string>> = mainFiles;
   const edit = (file: string, from: string, to: string): Edits => {
     const text = files[file] ?? '';

@@ -18,7 +18,7 @@ import {
   unreached,
   type View,
 } from './browser.ts';
-import { hostilePage, stories } from './stories.ts';
+import { hostilePage, largePage, stories } from './stories.ts';
 
 const wide: View = { width: 1440, scheme: 'light', media: 'screen' };
 
@@ -138,5 +138,43 @@ describe.skipIf(executable === undefined)('in a browser', () => {
     const shown = await tagsOf(hostilePage(texts));
     expect(shown.texts).toEqual(texts.map(visible));
     expect(shown.tags).toEqual(harmless.tags);
+  });
+
+  it('draws every volume of the estate at its size, and outlines what the branch touches', async () => {
+    const html = await stories['a branch beside the whole estate']?.();
+    await using(html ?? '', wide, async ({ page }) => {
+      const [texts, shares] = await page.evaluate<[string, Record<string, string[]>]>(
+        `[document.querySelector('.estate').textContent,
+          Object.fromEntries([...document.querySelectorAll('.estate tbody tr')].map((row) => [row.cells[0].firstChild.textContent.trim(),
+            [...row.querySelectorAll('g:first-child > :is(.thing, .touched, .disputed)')].map((rect) => rect.getAttribute('class') + ' ' + rect.getAttribute('width'))]))]`,
+      );
+      // 3 volumes grown to 50 GiB beside a boot volume of 50 GiB: a quarter each.
+      expect(shares['plate-scanner']).toEqual([...Array(3).fill('touched 25%'), 'thing 25%']);
+      for (const name of ['depths-1', 'ledger-books', 'master-plates']) expect(texts).toContain(name);
+      expect(texts).toContain('plates-1 50 GiB bulk (changed)');
+    });
+  });
+
+  it('opens with 10,000 findings and 20,000 volumes, under 10 MB, and says what it leaves out', async () => {
+    const html = largePage();
+    expect(Buffer.byteLength(html)).toBeLessThan(10_000_000);
+    await using(html, wide, async ({ page, said }) => {
+      const [findings = 0, servers = 0, left = 0] = await page.evaluate<number[]>(
+        `[document.querySelectorAll('.list > li').length, document.querySelectorAll('.estate tbody tr').length,
+          [...document.querySelectorAll('.left-out')].reduce((sum, { textContent }) => sum + Number.parseInt(textContent), 0)]`,
+      );
+      expect(findings).toBeGreaterThan(5000);
+      expect(servers).toBeGreaterThan(500);
+      expect(findings + servers + left).toBe(11_000);
+      await page.locator('input[type=search]').first().fill('finding 4242 of');
+      await expect
+        .poll(() => page.locator('[role=status]').first().textContent(), { timeout: 10_000 })
+        .toBe('1 of 10000 entries');
+      const found = await page.evaluate<number>(
+        "document.querySelectorAll('.list > li:not([hidden])').length",
+      );
+      expect(found).toBe(1);
+      expect(said).toEqual([]);
+    });
   });
 });

@@ -4,17 +4,27 @@ import { drawPage } from '../../src/report/page/document.ts';
 import { judgementPage } from '../../src/report/page/judgement.ts';
 import { ullage } from '../cli/run.ts';
 import { judged, mainFiles, mixed, platesGrown, unjudged } from '../report/sample.ts';
+import { copyOf, makeRepository, type TestRepository } from '../repository.ts';
 import { years } from './office.ts';
 
 const line = '  plates-1: { size: 40 GiB, tier: bulk } # <b>a remark</b>';
 
 /** What a command prints of the office. */
 async function printed(...args: readonly string[]): Promise<string> {
-  const { dir } = years();
-  const { out, err } = await ullage(...args, '--repo', dir, '--format', 'html');
+  const repo = args.includes('--repo') ? [] : ['--repo', years().dir];
+  const { out, err } = await ullage(...args, ...repo, '--format', 'html');
   if (!out.startsWith('<!DOCTYPE html>')) throw new Error(`${out}${err}`);
   return out;
 }
+
+const branch = (): TestRepository =>
+  copyOf('a branch of Gannet Point', () => {
+    const repository = makeRepository({ files: mainFiles });
+    repository.branch('grow');
+    repository.write(platesGrown);
+    repository.commit('grow');
+    return repository;
+  });
 
 export const stories: Readonly<Record<string, () => Promise<string>>> = {
   'a branch that passes, with steps to tick off': async () =>
@@ -22,6 +32,10 @@ export const stories: Readonly<Record<string, () => Promise<string>>> = {
   'a branch with every kind of finding': async () => judgementPage(await mixed(), () => line),
   'a branch that does not read': async () =>
     judgementPage(await unjudged(mainFiles, { ...mainFiles, 'storage/imagery.yaml': 'servers: [' })),
+  'a branch beside the whole estate': async () => {
+    const { dir } = branch();
+    return printed('gate', '--base', 'main', '--head', 'grow', '--now', '2026-11-20', '--repo', dir);
+  },
   'what the estate costs': () => printed('cost', '--at', 'main', '--now', '2026-11-20'),
   'what it costs by volume': () => printed('cost', '--at', 'main', '--by', 'volume', '--now', '2026-11-20'),
   'its headroom, with a forecast': () => printed('headroom', '--at', 'main', '--now', '2026-11-20'),
@@ -60,6 +74,51 @@ export function hostilePage(texts: readonly string[]): string {
         { kind: 'legend', parts: [{ part: 'used', text }] },
       ],
     })),
+  };
+  return drawPage(model, 'ullage gate --format json');
+}
+
+/** A report of 10,000 findings, and 1,000 servers of 20 volumes each. */
+export function largePage(): string {
+  const entries = Array.from({ length: 10_000 }, (_, index) => ({
+    tag: { word: 'error', tone: 'fails' } as const,
+    text: `growth-step: finding ${index} of volume v-${index} that would grow from 40 GiB to 50 GiB, 1.25 times its size`,
+    excerpt: { source: line, place: { file: 'storage/imagery.yaml', line: index, column: 3 } },
+    fields: [
+      {
+        label: 'advice',
+        form: 'text',
+        text: 'Check the size; if it is meant, grow it in several changes. '.repeat(3),
+      },
+    ] as const,
+  }));
+  const volumes = (server: number) =>
+    Array.from({ length: 20 }, (_, index) => ({
+      name: `v-${server}-${index}`,
+      words: '50 GiB bulk',
+      from: BigInt(index) * 50n,
+      size: 50n,
+      parts: [{ part: 'idle', amount: 50n }] as const,
+      touched: index < 10,
+      disputed: false,
+    }));
+  const servers = Array.from({ length: 1000 }, (_, server) => ({
+    name: `server-${server}`,
+    note: 'imagery, running',
+    size: 1000n,
+    touched: false,
+    disputed: false,
+    rows: [volumes(server), [], []] as const,
+  }));
+  const sites = [{ name: 'north-quay', servers, unattached: undefined }];
+  const model: ReportModel = {
+    tone: 'fails',
+    headline: 'fail: 10,000 findings',
+    fields: [],
+    sections: [
+      { title: 'Findings', blocks: [{ kind: 'entries', entries }] },
+      { title: 'The estate', blocks: [{ kind: 'picture', picture: { kind: 'estate', sites } }] },
+    ],
   };
   return drawPage(model, 'ullage gate --format json');
 }

@@ -215,7 +215,14 @@ volume-groups:
     members: [${sizes.map((_, index) => `v${index}`).join(', ')}]
     file-systems: { ${systems.map(({ size, type }, index) => `/p${index}: { size: ${size}, type: ${type} }`).join(', ')} }
 `);
-          const overview = { rooms: [], accounts: layersOf(estate), idle: [], currency: 'EUR', on: today };
+          const overview = {
+            estate,
+            rooms: [],
+            accounts: layersOf(estate),
+            idle: [],
+            currency: 'EUR',
+            on: today,
+          };
           const text = reportHeadroom(overview, 'text', wide);
           const figure = (cell: string): Money =>
             money(cell.startsWith('over by ') ? `-${cell.slice('over by '.length)}` : cell);

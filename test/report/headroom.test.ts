@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { layersOf } from '../../src/capacity/layers.ts';
+import { emptyEstate } from '../../src/estate/estate.ts';
 import { reportHeadroom } from '../../src/report/headroom.ts';
 import { estateOf } from '../estate/builder.ts';
 
 const layers = (size: string): string =>
   reportHeadroom(
     {
+      estate: emptyEstate,
       rooms: [],
       accounts: layersOf(
         estateOf(`volumes:
@@ -53,7 +55,14 @@ describe('a layer with a limit', () => {
       taken,
       free: capacity - taken,
     } as const;
-    const overview = { rooms: [room], accounts: [], idle: [], currency: 'EUR', on: '2026-11-25' };
+    const overview = {
+      estate: emptyEstate,
+      rooms: [room],
+      accounts: [],
+      idle: [],
+      currency: 'EUR',
+      on: '2026-11-25',
+    };
     const text = reportHeadroom(overview, 'text', { width: 140, colour: false });
     return text.split('\n').find((line) => /^ {2}sounder-1 /.test(line)) ?? '';
   };

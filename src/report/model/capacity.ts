@@ -5,6 +5,7 @@ import { freeShare, type Layer, layers, type Room } from '../../capacity/headroo
 import type { Idle } from '../../capacity/idle.ts';
 import type { LayerAccount } from '../../capacity/layers.ts';
 import { fillableBytes } from '../../capacity/readings.ts';
+import type { Estate } from '../../estate/estate.ts';
 import { type Bytes, noBytes, unitBytes } from '../../estate/size.ts';
 import { showMoney, sumMoney } from '../../price/money.ts';
 import { addsUp, roundedNote } from '../../price/shown.ts';
@@ -17,6 +18,7 @@ import { layerWords, surveyedOn } from './subjects.ts';
 
 /** Layers whose capacity is limited, the account from what is provisioned to what is usable, and what is unallocated. */
 export interface HeadroomOverview {
+  readonly estate: Estate;
   readonly rooms: readonly Room[];
   readonly accounts: readonly LayerAccount[];
   readonly idle: readonly Idle[];

@@ -64,6 +64,46 @@ export interface ForecastPicture {
     | undefined;
 }
 
+/** What becomes of a thing's capacity: `idle` is paid for and given to nothing, `given` is what lies on it. */
+export type PartOfThing = 'given' | 'used' | 'usable' | 'free' | 'kept' | 'idle' | 'undetermined';
+
+export interface EstatePart {
+  readonly part: PartOfThing;
+  readonly amount: bigint;
+}
+
+/** Where it lies among the bytes of its server, and how much of them it takes; what its parts lack is left blank. */
+export interface DrawnThing {
+  readonly name: string;
+  readonly words: string;
+  readonly from: bigint;
+  readonly size: bigint;
+  readonly parts: readonly EstatePart[];
+  readonly touched: boolean;
+  readonly disputed: boolean;
+}
+
+export interface EstateServer {
+  readonly name: string;
+  readonly note: string;
+  readonly size: bigint;
+  readonly touched: boolean;
+  readonly disputed: boolean;
+  readonly rows: readonly [
+    volumes: readonly DrawnThing[],
+    groups: readonly DrawnThing[],
+    systems: readonly DrawnThing[],
+  ];
+}
+
+/** Its servers, the largest first. */
+export interface EstateSite {
+  readonly name: string;
+  readonly servers: readonly EstateServer[];
+  /** The volumes there that no server holds, as if one did. */
+  readonly unattached: EstateServer | undefined;
+}
+
 export type Picture =
   | { readonly kind: 'amounts'; readonly currency: string; readonly rows: readonly AmountRow[] }
   /** Parts of one sum, the largest first. */
@@ -97,4 +137,5 @@ export type Picture =
       readonly span: DaySpan;
       readonly rows: readonly DaysRow[];
     }
-  | ({ readonly kind: 'forecast' } & ForecastPicture);
+  | ({ readonly kind: 'forecast' } & ForecastPicture)
+  | { readonly kind: 'estate'; readonly sites: readonly EstateSite[] };

@@ -3,15 +3,10 @@ import { createHash } from 'node:crypto';
 import { counted } from '../../base/wording.ts';
 import { cellText } from '../cells.ts';
 import type { Bar, Block, Cell, Entry, Field, PartOfCapacity, Table, Tone } from '../model/model.ts';
+import { type Drawing, leftOut, taken } from './drawing.ts';
 import { excerpt } from './excerpt.ts';
 import { type Html, html, nothing } from './html.ts';
 import { drawPicture } from './pictures.ts';
-
-/** How much of a page is left to fill, in characters of HTML, and which command prints all there is. */
-export interface Drawing {
-  left: number;
-  readonly whole: string;
-}
 
 export function drawBlock(block: Block, drawing: Drawing): Html {
   switch (block.kind) {
@@ -24,7 +19,7 @@ export function drawBlock(block: Block, drawing: Drawing): Html {
     case 'legend':
       return html`<p class="legend">${block.parts.map(({ part, text }, index) => html`${index === 0 ? '' : ', '}<svg class="swatch" width="18" height="12" aria-hidden="true" focusable="false"><rect class="${partClasses[part]}" width="18" height="12"/></svg> ${text}`)}.</p>`;
     case 'picture':
-      return drawPicture(block.picture);
+      return drawPicture(block.picture, drawing);
   }
 }
 
@@ -61,8 +56,7 @@ function drawEntries({ entries, checklist }: Entries, drawing: Drawing): Html {
   const drawn: Html[] = [];
   for (const entry of entries) {
     const item = drawEntry(entry, ticked !== undefined);
-    drawing.left -= item.toString().length;
-    if (drawing.left < 0) break;
+    if (!taken(item, drawing)) break;
     drawn.push(item);
   }
   const parts: Html[] = [drawn.slice(0, open)].map((those) => list(those, ticked));
@@ -81,11 +75,6 @@ const list = (items: readonly Html[], ticked: string | undefined): Html =>
   items.length === 0
     ? nothing
     : html`<ol class="list${ticked === undefined ? '' : ' steps'}"${ticked === undefined ? undefined : html` data-checklist="${ticked}"`}>${items}</ol>`;
-
-const leftOut = (count: number, { whole }: Drawing): Html =>
-  count === 0
-    ? nothing
-    : html`<p class="left-out">${counted(count, 'more is', 'more are')} left out of this page. <code>${whole}</code> prints them all.</p>`;
 
 function drawEntry({ number, tag, text, excerpt: source, fields }: Entry, ticked: boolean): Html {
   const lead = number === undefined ? undefined : html`<span class="number">${number}</span> `;
@@ -116,8 +105,7 @@ function drawTable(table: Table, drawing: Drawing): Html {
   const rows: Html[] = [];
   for (const [index, row] of table.rows.entries()) {
     const drawn = drawRow(table, row, table.rowNames?.[index]);
-    drawing.left -= drawn.toString().length;
-    if (drawing.left < 0) break;
+    if (!taken(drawn, drawing)) break;
     rows.push(drawn);
   }
   const parts = [tableOf(table, rows.slice(0, rowsOpen))];

@@ -3,12 +3,16 @@ import { createHash } from 'node:crypto';
 import { clipped } from '../../base/visible.ts';
 import { pageScript, pageStyle } from '../generated/page.ts';
 import type { ReportModel, Section } from '../model/model.ts';
-import { type Drawing, drawBlock, drawField } from './blocks.ts';
+import { drawBlock, drawField } from './blocks.ts';
+import type { Drawing } from './drawing.ts';
 import { type Html, html, own } from './html.ts';
 import { patterns } from './patterns.ts';
 
-/** The most bytes of a page's body; what has no room is left out by count, with a pointer to the whole. */
-const room = 8_000_000;
+/**
+ * The most bytes of a page's entries and rows, so that the whole is under 10 MB; what has no room is left out by count,
+ * with a pointer to the whole. So much of it is kept for the last section.
+ */
+const room = { all: 9_300_000, last: 2_800_000 };
 
 const sourceOf = (text: string): string => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
 
@@ -25,7 +29,7 @@ const securityPolicy = [
 export function drawPage(model: ReportModel, whole: string): string {
   const { tone, headline, fields, sections } = model;
   const titled = sections.filter(({ title }) => title !== '');
-  const drawing: Drawing = { left: room, whole };
+  const drawing: Drawing = { left: room.all - room.last, whole };
   const page = html`<!DOCTYPE html>
 <html lang="en">
 <head>
@@ -46,7 +50,10 @@ ${fields.length === 0 ? undefined : html`<dl class="answers">${fields.map(drawFi
 ${titled.length < 2 ? undefined : contents(titled)}
 </header>
 <main id="main" tabindex="-1">
-${sections.map((section) => drawSection(section, titled.indexOf(section), drawing))}
+${sections.map((section, index) => {
+  if (index === sections.length - 1) drawing.left = Math.max(0, drawing.left) + room.last;
+  return drawSection(section, titled.indexOf(section), drawing);
+})}
 </main>
 <footer><p>All figures, for programs: <code>${whole}</code>.</p></footer>
 ${own('script', pageScript)}

@@ -1,8 +1,24 @@
-/** A judgement as a page. */
+/** A judgement as a page, with what only a page has room for. */
 import type { Judgement } from '../../policy/judgement.ts';
+import { type EstateShown, estateSection, keysOf } from '../model/estate.ts';
 import type { LineAt } from '../model/findings.ts';
 import { reportModel } from '../model/judgement.ts';
 import { drawPage } from './document.ts';
+
+/** What is not in the judgement: the lines that findings are about, and the whole estate after the merge. */
+export interface Besides {
+  readonly lineAt?: LineAt;
+  readonly estate?: Omit<EstateShown, 'touched'>;
+}
+
+export function judgementPageWith(judgement: Judgement, { lineAt, estate }: Besides): string {
+  const model = reportModel(judgement, lineAt);
+  const drawn =
+    estate === undefined || judgement.verdict === 'not judged'
+      ? []
+      : estateSection({ ...estate, touched: keysOf(judgement.changes) });
+  return drawPage({ ...model, sections: [...model.sections, ...drawn] }, 'ullage gate --format json');
+}
 
 /**
  * Writes a judgement as one HTML page that loads nothing.
@@ -18,4 +34,4 @@ import { drawPage } from './document.ts';
  * ```
  */
 export const judgementPage = (judgement: Judgement, lineAt?: LineAt): string =>
-  drawPage(reportModel(judgement, lineAt), 'ullage gate --format json');
+  judgementPageWith(judgement, lineAt === undefined ? {} : { lineAt });

@@ -1,6 +1,7 @@
 /** Which step waits for which: each row of the drawing waits for nothing that stands in it or below. */
 import { linkVertical } from 'd3-shape';
 import type { Picture, WaitingStep } from '../model/picture.ts';
+import type { Drawing } from './drawing.ts';
 import { type Html, html } from './html.ts';
 
 /** So many stand side by side in the narrowest page. */
@@ -12,10 +13,13 @@ const width = across * gap;
 /** More than that is a thicket; the steps themselves say what they wait for. */
 const most = 150;
 
-export function waitsFigure({ steps }: Extract<Picture, { readonly kind: 'waits' }>): Html {
+export function waitsFigure({ steps }: Extract<Picture, { readonly kind: 'waits' }>, drawing: Drawing): Html {
+  if (steps.length > most) {
+    return html`<p class="left-out">${steps.length} steps are too many to draw what waits for what. <code>${drawing.whole}</code> has it of each.</p>`;
+  }
   const direct = withoutDetours(steps);
   return html`<figure class="waits"><figcaption>What waits for what, from top to bottom</figcaption>
-${steps.length > most ? html`<p>${steps.length} steps are too many to draw.</p>` : drawing(steps, direct)}
+${graph(steps, direct)}
 <details><summary>The same as a table</summary><table><thead><tr><th scope="col">Step</th><th scope="col">Waits for</th></tr></thead><tbody>${steps.map(
     ({ number, after }) =>
       html`<tr><th scope="row">${number}</th><td data-title="Waits for">${after.length === 0 ? 'nothing' : after.join(', ')}</td></tr>`,
@@ -68,7 +72,7 @@ function placed(steps: readonly WaitingStep[], direct: ReadonlyMap<number, reado
   return { at, height: y - gap - 8 + radius + 2 };
 }
 
-function drawing(steps: readonly WaitingStep[], direct: ReadonlyMap<number, readonly number[]>): Html {
+function graph(steps: readonly WaitingStep[], direct: ReadonlyMap<number, readonly number[]>): Html {
   const { at, height } = placed(steps, direct);
   const link = linkVertical<unknown, readonly [number, number]>()
     .x(([x]) => x)
