@@ -162,7 +162,7 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
     guests:
       estate.value === previous.estate.value && procedures === previous.procedures
         ? previous.guests
-        : { value: undefined, problems: guestProblems(estate.value, procedures.value) },
+        : guestsIn(estate.value, procedures),
     uses,
     usage: sameUse
       ? previous.usage
@@ -345,6 +345,12 @@ function proceduresIn(pieces: Pieces<DeclaredProcedures>): Reading['procedures']
   const { value, problems: ofAll } = gatherProcedures(values);
   return { value, problems: [...problems, ...ofAll], pieces };
 }
+
+/** A kind of guest that is not known may be in a file that does not read, which is told of by itself. */
+const guestsIn = (estate: Estate, { value, problems }: Reading['procedures']): Reading['guests'] => ({
+  value: undefined,
+  problems: problems.length > 0 ? [] : guestProblems(estate, value),
+});
 
 const isCsv = (path: string): boolean => /\.csv$/i.test(path);
 
