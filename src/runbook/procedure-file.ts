@@ -110,7 +110,7 @@ class Faults {
       this.add(
         path,
         `nothing fills {${name}} in ${of}`,
-        `${offer(name, known)}${known.length === 0 ? 'Nothing can be filled in here' : `There is ${known.map((each) => `{${each}}`).join(', ')}`}; write {{ for a brace itself.`,
+        `${offer(name, known)}${known.length === 0 ? 'Nothing can be filled in here' : `There are ${known.map((each) => `{${each}}`).join(', ')}`}; write {{ for a brace itself.`,
       );
     }
     if (!isClosed(text))

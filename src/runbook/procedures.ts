@@ -75,6 +75,7 @@ export function gatherProcedures(declared: readonly DeclaredProcedures[]): {
   const kinds = [
     ...new Set([...shippedProcedures, ...ownGuests].flatMap(({ of, name }) => (of === 'guest' ? name : []))),
   ];
+  const faulty = new Set<DeclaredProcedures>();
   /** What holds for a kind, the nearest first. */
   const layersOf = (kind: string, below: readonly string[] = []): readonly DeclaredActions[] => {
     const [mine, theirs] = [own.get(`guest ${kind}`), shipped('guest', kind)];
@@ -90,8 +91,12 @@ export function gatherProcedures(declared: readonly DeclaredProcedures[]): {
         ? [`guest ${kind} is like ${like}, which is like ${kind}`, 'Let one of them be like another guest.']
         : [];
     if (fault === undefined) return [...layers, ...layersOf(like, [kind, ...below])];
-    if (mine !== undefined && below.length === 0)
-      problems.push({ place: mine.place, message: fault, advice: advice ?? '' });
+    // Said once, where the estate's own say it, or lead to it.
+    const [told] = [kind, ...below].flatMap((each) => own.get(`guest ${each}`) ?? []);
+    if (told !== undefined && !faulty.has(told)) {
+      faulty.add(told);
+      problems.push({ place: told.place, message: fault, advice: advice ?? '' });
+    }
     return [...layers, ...(shipped('guest', plainGuest) === undefined ? [] : plainLayers)];
   };
   const plainLayers = [shipped('guest', plainGuest)?.actions ?? {}];

@@ -6,6 +6,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compareEstates } from '../../src/change/compare.ts';
 import type { Estate } from '../../src/estate/estate.ts';
+import { actions, isAction } from '../../src/runbook/actions.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
 import type { Step } from '../../src/runbook/step.ts';
 import { readGathered } from '../../src/survey/gathered.ts';
@@ -142,7 +143,7 @@ const declaredThere = (base: Written, head: Written, group: string): boolean =>
     (member) => base.volumes[formerName(head.volumes, member)] === undefined,
   );
 
-const runs = { numRuns: 400 };
+const runs = { numRuns: 250 };
 
 describe('what exists', () => {
   it('is never created, formatted or made, whether main has it or the branch only declares it', () => {
@@ -338,5 +339,25 @@ describe('a step that destroys', () => {
       'cut-logical-volume',
     ])
       expect(counts.get(each) ?? 0, each).toBeGreaterThan(0);
+  });
+});
+
+describe('the words of a step', () => {
+  it('are there for whatever a procedure may ask to be filled in', () => {
+    fc.assert(
+      fc.property(
+        fc.boolean().chain((adopts) => branches(adopts)),
+        ({ steps }) => {
+          for (const { procedure, words, does, why, seen, back } of steps) {
+            if (!isAction(procedure)) throw new Error(`no action ${procedure}`);
+            expect(Object.keys(words), procedure).toEqual(
+              expect.arrayContaining([...actions[procedure].words]),
+            );
+            expect([does, why, seen, back].join(' '), procedure).not.toMatch(/\{[a-z-]+\}/);
+          }
+        },
+      ),
+      runs,
+    );
   });
 });

@@ -92,7 +92,7 @@ const kinds: Readonly<Record<PolicyChange['of'], string>> = {
   readings: 'readings of ',
   surveys: 'the survey of ',
   server: 'server ',
-  procedures: 'the procedures of ',
+  procedures: 'the procedure file of ',
 };
 
 function policyEntry({ direction, of, name, key, from, to, place, monthly }: PolicyChange): Entry {
