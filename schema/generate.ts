@@ -10,7 +10,7 @@ import { build, type Plugin } from 'esbuild';
 import { compile } from 'json-schema-to-typescript';
 import { readRulePack } from '../src/policy/pack.ts';
 import { readDocument } from '../src/read/document.ts';
-import { rulePackSchema } from '../src/rules/pack-schema.ts';
+import { publishedRulePackSchema, rulePackSchema } from '../src/rules/pack-schema.ts';
 import { rules } from '../src/rules/registry.ts';
 import { readProcedures } from '../src/runbook/procedure-file.ts';
 import { shapesOf } from './mappings.ts';
@@ -183,7 +183,8 @@ function shapes(all: ReadonlyMap<string, { readonly $id: string }>): string {
 async function generated(): Promise<ReadonlyMap<string, string>> {
   const all = await schemas();
   const files = new Map<string, string>();
-  files.set(join(schemaFolder, 'rule-pack.json'), `${JSON.stringify(all.get('rule-pack.json'), null, 2)}\n`);
+  const published = publishedRulePackSchema(Object.values(rules));
+  files.set(join(schemaFolder, 'rule-pack.json'), `${JSON.stringify(published, null, 2)}\n`);
   for (const [name, schema] of all) {
     if (name !== 'common.json')
       files.set(join(typesFolder(name), name.replace('.json', '.ts')), await types(schema));

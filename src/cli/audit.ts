@@ -121,7 +121,7 @@ async function audit(
     progress.stop();
   }
   if (streamed) return ok({ output: '', code: 0 });
-  const printed = (table: AuditTable): string => reportTable(table, flags.format, terminal());
+  const printed = (table: AuditTable): string => reportTable(table, flags.format, terminal(flags));
   if (evidence.value !== undefined) {
     const held = holdAgainstEvidence(records.map(verdictOf), evidence.value);
     const output = printed(evidenceTable(held, records.length));

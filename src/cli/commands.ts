@@ -2,7 +2,7 @@
  * The table of commands: what the help says of each, and how its line is read. It is static and light; what a command
  * runs is loaded when it is run, so that asking for help, or for one command, never loads the others.
  */
-import { type Command, InvalidArgumentError, Option } from 'commander';
+import { Argument, type Command, InvalidArgumentError, Option } from 'commander';
 import type { Grouping } from '../price/cost.ts';
 import type { AuditFormat, AuditQuestion } from '../report/audit/audit.ts';
 import type { CostFormat } from '../report/cost.ts';
@@ -12,6 +12,7 @@ import type { ReportFormat } from '../report/report.ts';
 import type { RuleFormat } from '../report/rules.ts';
 import type { AuditFlags } from './audit.ts';
 import { type AddCommand, at, oneOf, repo, type Sink, wholeNumber, withCommands } from './command.ts';
+import type { Shell } from './completion.ts';
 import type { CostFlags } from './cost.ts';
 import type { GateFlags, ReportTo } from './gate.ts';
 import type { HeadroomFlags } from './headroom.ts';
@@ -318,11 +319,41 @@ Examples:
       finish(await (await import('./audit.ts')).runAudit(span, flags, write)),
     );
 
-/** Adds every command, in the order in which the help lists them. */
-export const addCommands: AddCommand = (program, sink) =>
+const completion = (above: Command, { finish }: Sink): Command =>
+  above
+    .command('completion')
+    .summary('print a script with which a shell completes command lines')
+    .description(
+      'Print a script with which a shell completes commands, options, their values and the names of rules.',
+    )
+    .addArgument(new Argument('<shell>', 'the shell').choices(['bash', 'zsh', 'fish']))
+    .addHelpText(
+      'after',
+      `
+Examples:
+  bash  ullage completion bash > ~/.local/share/bash-completion/completions/ullage
+  zsh   ullage completion zsh > "\${fpath[1]}/_ullage"
+  fish  ullage completion fish > ~/.config/fish/completions/ullage.fish`,
+    )
+    .action(async (shell: Shell) => finish((await import('./completion.ts')).runCompletion(shell)));
+
+/** What the printed script asks at every press of the key. */
+const complete = (above: Command, { finish }: Sink): Command =>
+  above
+    .command('complete', { hidden: true })
+    .argument('[words...]')
+    .action(async (words: readonly string[]) =>
+      finish(await (await import('./completion.ts')).runComplete(words, addWorkCommands)),
+    );
+
+const addWorkCommands: AddCommand = (program, sink) =>
   withAll(
     withCommands(program, [gate, cost, headroom, rules, starter, reading, policy, audit, survey], sink),
   );
+
+/** Adds every command, in the order in which the help lists them. */
+export const addCommands: AddCommand = (program, sink) =>
+  withCommands(addWorkCommands(program, sink), [completion, complete], sink);
 
 /** Whatever reads a repository may have more to say than fits a screen. */
 function withAll(program: Command): Command {

@@ -49,5 +49,5 @@ export async function runCost(flags: CostFlags): Promise<Finished> {
       code: 2,
       reason: 'not judged: the estate cannot be priced',
     };
-  return { output: reportCost(priced.value, format, terminal()), code: 0 };
+  return { output: reportCost(priced.value, format, terminal(flags)), code: 0 };
 }

@@ -1,6 +1,9 @@
 /** The edge of the command line: where input, output, the clock and the environment come in. */
+import { existsSync } from 'node:fs';
 import { access, constants, mkdir, open, stat, writeFile } from 'node:fs/promises';
-import { dirname } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { createSupportsHyperlinks } from 'supports-hyperlinks';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
 
@@ -20,6 +23,8 @@ export interface Terminal {
   readonly width: number;
   readonly colour: boolean;
   readonly all: boolean;
+  /** The top of the repository as a URL, where the terminal can follow links to files. */
+  readonly links?: string;
 }
 
 /** What every command that reads a repository can be told of its report. */
@@ -33,15 +38,59 @@ const usualWidth = 100;
 
 /** Reads the terminal that standard output is; a pipe or a file is plain and of the usual width. */
 export function terminal(
-  { all = false }: ReportFlags = {},
+  { all = false, repo }: ReportFlags & { readonly repo?: string } = {},
   environment: NodeJS.ProcessEnv = process.env,
 ): Terminal {
   const columns = process.stdout.columns ?? Number(environment.COLUMNS);
+  // no-color.org: set and not empty, whatever its value, means no colour.
+  const isPlain = !process.stdout.isTTY || Boolean(environment.NO_COLOR) || environment.TERM === 'dumb';
+  const canLink = !isPlain && repo !== undefined && createSupportsHyperlinks(process.stdout);
   return {
     width: Math.max(narrowest, Number.isFinite(columns) && columns > 0 ? columns : usualWidth),
-    // no-color.org: set and not empty, whatever its value, means no colour.
-    colour: Boolean(process.stdout.isTTY) && !environment.NO_COLOR && environment.TERM !== 'dumb',
+    colour: !isPlain,
     all,
+    ...(canLink ? { links: `${pathToFileURL(topOf(resolve(repo))).href}/` } : {}),
+  };
+}
+
+/** The nearest folder above that a repository begins in, which places are told from; the folder itself where there is none. */
+function topOf(dir: string): string {
+  for (let here = dir; ; here = dirname(here)) {
+    if (existsSync(join(here, '.git'))) return here;
+    if (here === dirname(here)) return dir;
+  }
+}
+
+const longWork = 2_000;
+
+/** Says on a terminal that work goes on, once it has gone on for two seconds; and takes the line back at the end. */
+export function stillWorking(
+  what: string,
+  stream: NodeJS.WritableStream & { readonly isTTY?: boolean } = process.stderr,
+  environment: NodeJS.ProcessEnv = process.env,
+): { stop(): void } {
+  if (!stream.isTTY || environment.TERM === 'dumb') return { stop: () => {} };
+  const begun = Date.now();
+  let isShown = false;
+  const show = (): void => {
+    isShown = true;
+    stream.write(`\r${what}: working for ${Math.round((Date.now() - begun) / 1000)} s\u001b[K`);
+  };
+  let every: NodeJS.Timeout | undefined;
+  const first = setTimeout(() => {
+    show();
+    every = setInterval(show, 1_000);
+    every.unref();
+  }, longWork);
+  first.unref();
+  return {
+    stop: () => {
+      clearTimeout(first);
+      clearInterval(every);
+      // Erased from its beginning on (ECMA-48, EL): the next line begins where it was.
+      if (isShown) stream.write('\r\u001b[K');
+      isShown = false;
+    },
   };
 }
 

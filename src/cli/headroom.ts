@@ -50,5 +50,5 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
       reason: 'not judged: the estate cannot be read',
     };
   }
-  return { output: reportHeadroom(overview.value, format, terminal()), code: 0 };
+  return { output: reportHeadroom(overview.value, format, terminal(flags)), code: 0 };
 }

@@ -3,7 +3,7 @@ import { Command, CommanderError } from 'commander';
 import { visible } from '../base/visible.ts';
 import { version } from '../version.ts';
 import { addCommands } from './commands.ts';
-import { type Finished, reasonOf } from './edge.ts';
+import { type Finished, reasonOf, stillWorking } from './edge.ts';
 import { nodeVersionProblem } from './node-version.ts';
 
 /** Where the command line writes to. */
@@ -35,7 +35,11 @@ const programFor = ({ out, err }: Streams, finish: (finished: Finished) => void)
 /** Runs one command line; the exit code is 0 pass or done, 1 fail, 2 not judged (bad input or usage among it). */
 export async function main(args: readonly string[], streams: Streams = standardStreams): Promise<number> {
   let code = 0;
+  // The audit has a bar of its own, and completing a word is done before a second is over.
+  const isShown = !['audit', 'complete', 'completion'].includes(args[0] ?? '');
+  const working = isShown ? stillWorking(`ullage ${visible(args[0] ?? '')}`) : undefined;
   const finish = (finished: Finished): void => {
+    working?.stop();
     streams.out(finished.output);
     for (const remark of finished.remarks ?? []) streams.err(`${visible(remark)}\n`);
     if (finished.reason !== undefined) streams.err(`${visible(finished.reason)}\n`);
@@ -55,6 +59,8 @@ export async function main(args: readonly string[], streams: Streams = standardS
       `not judged: Ullage itself failed: ${visible(reasonOf(error))}. Please report it with the command you ran.\n`,
     );
     return 2;
+  } finally {
+    working?.stop();
   }
   return code;
 }

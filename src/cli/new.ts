@@ -1,9 +1,9 @@
 /** `ullage new`: writes a starter repository layout, and never over what is there. */
-import { mkdir, realpath, stat, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, realpath, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
 import { GitRepository } from '../git/repository.ts';
 import { dayOf, type Finished, reasonOf } from './edge.ts';
-import { starterLayout } from './starter-layout.ts';
+import { editorFolder, editorSchemas, starterLayout } from './starter-layout.ts';
 
 export interface NewFlags {
   readonly repo: string;
@@ -20,12 +20,22 @@ async function topOf(dir: string): Promise<string> {
   return relative('.', top.value) || '.';
 }
 
+/** The published schemas, which are installed beside the program. */
+const schemasForEditors = (): Promise<readonly (readonly [string, string])[]> =>
+  Promise.all(
+    editorSchemas.map(async (name) => [
+      `${editorFolder}/${name}.json`,
+      await readFile(new URL(`../../schema/${name}.json`, import.meta.url), 'utf8'),
+    ]),
+  );
+
 export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
   const day = dayOf(now);
   if (!day.ok)
     return { output: '', code: 2, reason: `${day.problems[0]?.message}. ${day.problems[0]?.advice}` };
   const top = await topOf(repo);
-  const layout = Object.entries(starterLayout(day.value.slice(0, 4)));
+  const files = Object.entries(starterLayout(day.value.slice(0, 4)));
+  const layout = [...files, ...(await schemasForEditors())];
   const there = (
     await Promise.all(
       layout.map(async ([path]) =>
@@ -54,7 +64,8 @@ export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
   }
   const lines = [
     'Written:',
-    ...layout.map(([path]) => `  ${join(top === repo ? '' : top, path)}`),
+    ...files.map(([path]) => `  ${join(top === repo ? '' : top, path)}`),
+    `  ${join(top === repo ? '' : top, editorFolder)}/ (schemas, by which editors complete and check these files)`,
     '',
     'Next: enter your own prices, commit to main (`git init` first, if there is no repository yet), declare your storage',
     'on a branch as storage/example.yaml shows it, and judge the branch with: ullage gate',

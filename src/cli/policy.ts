@@ -39,5 +39,5 @@ export async function runPolicyCheck(flags: PolicyCheckFlags): Promise<Finished>
       reason: 'not judged: the policy cannot be read',
     };
   }
-  return { output: reportPolicyCheck(checked.value, format, terminal()), code: 0 };
+  return { output: reportPolicyCheck(checked.value, format, terminal(flags)), code: 0 };
 }

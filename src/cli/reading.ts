@@ -147,7 +147,7 @@ export async function runReadingSummary(flags: SummaryFlags): Promise<Finished> 
       reason: 'the readings cannot be summarised',
     };
   }
-  return { output: reportReadings(summary.value, terminal()), code: 0 };
+  return { output: reportReadings(summary.value, terminal(flags)), code: 0 };
 }
 
 async function summarised(

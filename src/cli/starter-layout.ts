@@ -3,9 +3,27 @@
  * nobody's first branch has to delete it.
  */
 
+/** Where the schemas go that editors complete by; nothing of Ullage's own reads them. */
+export const editorFolder = '.ullage/schema';
+
+/** The formats that are written by hand, and what they share. */
+export const editorSchemas = [
+  'common',
+  'estate',
+  'price-list',
+  'procedure',
+  'rule-pack',
+  'settings',
+  'waivers',
+] as const;
+
+/** The line by which the YAML language server, and with it most editors, knows the schema of a file. */
+const modeline = (schema: (typeof editorSchemas)[number], up = '../'): string =>
+  `# yaml-language-server: $schema=${up}${editorFolder}/${schema}.json\n`;
+
 /** Path from the top of the repository -> text. `year` dates the price list. */
 export const starterLayout = (year: string): Readonly<Record<string, string>> => ({
-  'ullage.yaml': `# Where things are, the currency of the estate, its month and its sites.
+  'ullage.yaml': `${modeline('settings', '')}# Where things are, the currency of the estate, its month and its sites.
 currency: EUR
 month: 730 h          # or: calendar. How long a month is for prices by the hour.
 # Once any site is listed, every server and volume names one; a quota is what the provider lets you hold there.
@@ -14,7 +32,7 @@ month: 730 h          # or: calendar. How long a month is for prices by the hour
 #     quota: { volumes: 50, size: 10 TiB }
 #     attachment-slots: 16                   # how many volumes one server can hold
 `,
-  'storage/example.yaml': `# An estate file, as an example: all of it is commented out, so that nothing of it is declared. Write your own beside it
+  'storage/example.yaml': `${modeline('estate')}# An estate file, as an example: all of it is commented out, so that nothing of it is declared. Write your own beside it
 # or in its place; have as many as you like, in any folders below storage/.
 #
 # existing: true              # for what is there already: nothing in this file is created then; leave it out for what is new
@@ -43,7 +61,7 @@ month: 730 h          # or: calendar. How long a month is for prices by the hour
 # retired:
 #   - { volume: shared-0, on: ${year}-02-01, reason: superseded, backup: vault/shared-0, backed-up: ${year}-01-31 }
 `,
-  [`prices/${year}.yaml`]: `# What each tier and server type costs, from a date on. These figures are made up: replace them with your provider's.
+  [`prices/${year}.yaml`]: `${modeline('price-list')}# What each tier and server type costs, from a date on. These figures are made up: replace them with your provider's.
 # Amounts are in quotes, so that nothing rounds them.
 from: ${year}-01-01
 currency: EUR
@@ -52,7 +70,7 @@ tiers:
 server-types:                     # an hour
   small: { running: "0.03", stopped: "0.004" }
 `,
-  'policies/storage.yaml': `# The rules of this repository. \`ullage rules\` explains each of them.
+  'policies/storage.yaml': `${modeline('rule-pack')}# The rules of this repository. \`ullage rules\` explains each of them.
 use: [starter]                # ships with Ullage; what follows adds to it, or overrides it by name
 rules:
   # - { name: example-limit, rule: max-monthly-spend, where: { teams: [example] }, limit: "50.00", warn-from: 0.8 }
@@ -63,6 +81,7 @@ rules:
 A waiver allows one rule to be broken for one subject, for a limited time, with a reason and a name. Each goes into a YAML file
 in this folder and is merged in a change of its own before the change it is for:
 
+    ${modeline('waivers').trim()}
     waivers:
       - rule: growth-step
         subject: shared-1

@@ -39,7 +39,7 @@ export async function runSurveyCompare(flags: SurveyCompareFlags): Promise<Finis
       reason: 'it could not be told: the estate or a survey cannot be read',
     };
   }
-  const output = reportSurvey(overview.value, flags.format, terminal());
+  const output = reportSurvey(overview.value, flags.format, terminal(flags));
   switch (outcomeOfSurvey(overview.value)) {
     case 'same':
       return { output, code: 0 };

@@ -1,4 +1,6 @@
 /** Draws a report for a terminal. The only escapes in what comes out are these few of our own. */
+import type { Place } from '../base/problem.ts';
+import { uriOf } from '../base/uri.ts';
 import { visible } from '../base/visible.ts';
 import { marks, shownTable } from './cells.ts';
 import { excerptLines } from './excerpt.ts';
@@ -12,6 +14,8 @@ export interface Screen {
   readonly colour: boolean;
   /** Whether every problem and finding is wanted, however many there are. */
   readonly all?: boolean;
+  /** The folder that places are in, as a `file:` URL that ends in `/`, where the terminal can follow links. */
+  readonly links?: string;
 }
 
 /** Select Graphic Rendition (ECMA-48, 8.3.117): on and off. */
@@ -66,9 +70,23 @@ function drawFields(fields: readonly Field[], indent: number, screen: Screen): r
   const widest = Math.max(0, ...fields.map(({ label }) => label.length));
   return fields.flatMap((field) => {
     const lead = `${' '.repeat(indent)}${field.label.padEnd(widest)}  `;
-    return hung(lead, visible(fieldText(field)), screen.width);
+    const lines = hung(lead, visible(fieldText(field)), screen.width);
+    return field.form === 'place' ? linked(lines, field.place, screen) : lines;
   });
 }
+
+/** A place as a link to its file (OSC 8, after ECMA-48's operating system commands), where it stands in one line. */
+function linked(lines: readonly string[], place: Place, { links }: Screen): readonly string[] {
+  const text = visible(placeText(place));
+  if (links === undefined || text === '') return lines;
+  return lines.map((line) =>
+    line.endsWith(text) || line.includes(`${text} `)
+      ? line.replace(text, () => `\u001b]8;;${links}${uriOf(place.file)}\u001b\\${text}\u001b]8;;\u001b\\`)
+      : line,
+  );
+}
+
+const placeText = ({ file, line, column }: Place): string => `${file}:${line}:${column}`;
 
 function fieldText(field: Field): string {
   switch (field.form) {
@@ -78,8 +96,7 @@ function fieldText(field: Field): string {
     case 'example':
       return field.command;
     case 'place': {
-      const { file, line, column } = field.place;
-      return `${file}:${line}:${column}${field.note === '' ? '' : ` ${field.note}`}`;
+      return `${placeText(field.place)}${field.note === '' ? '' : ` ${field.note}`}`;
     }
   }
 }

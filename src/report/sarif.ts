@@ -15,6 +15,7 @@ import type {
   Suppression,
 } from 'sarif';
 import type { Place, Problem } from '../base/problem.ts';
+import { uriOf } from '../base/uri.ts';
 import { visible } from '../base/visible.ts';
 import { counted, exact } from '../base/wording.ts';
 import type { RevisionPlace } from '../change/place.ts';
@@ -233,13 +234,6 @@ const locationOf = ({ file, line, column }: Place | RevisionPlace): Location => 
     region: { startLine: line, startColumn: column },
   },
 });
-
-/** A path as a relative URI (RFC 3986): every segment percent-encoded, a half of a surrogate pair as U+FFFD. */
-const uriOf = (path: string): string =>
-  path
-    .split('/')
-    .map((segment) => encodeURIComponent(segment.replaceAll(/\p{Cs}/gu, '\ufffd')))
-    .join('/');
 
 const notJudgedId = 'not-judged';
 

@@ -35,9 +35,7 @@ const scopeSchema = {
   },
 };
 
-export function rulePackSchema(
-  rules: readonly Rule[],
-): { readonly $id: string } & Readonly<Record<string, unknown>> {
+export function rulePackSchema(rules: readonly Rule[]) {
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     $id: 'rule-pack.json',
@@ -72,6 +70,16 @@ export function rulePackSchema(
       },
     },
   };
+}
+
+/**
+ * The schema as it is published: the names of all rules in one list as well, since an editor offers of a choice only
+ * what fits the entry already. For validation that is the discriminator's to say, and it is said once.
+ */
+export function publishedRulePackSchema(rules: readonly Rule[]): Readonly<Record<string, unknown>> {
+  const { $defs, ...schema } = rulePackSchema(rules);
+  const entry = { ...$defs.entry, properties: { rule: { enum: rules.map(({ name }) => name) } } };
+  return { ...schema, $defs: { ...$defs, entry } };
 }
 
 function entrySchema(rule: Rule): Readonly<Record<string, unknown>> {

@@ -40,6 +40,12 @@ export function groupFindings(findings: readonly Finding[]): Grouped {
 export const countGroups = (grouped: Grouped): string =>
   `${[...grouped].map(([group, { length }]) => groupCount(group, length)).join(', ')}.`;
 
+/** Where a rule is explained: that of the finding that stands first. */
+export const wayToRule = (grouped: Grouped): string => {
+  const [first] = [...grouped.values()].flat();
+  return first === undefined ? '' : `\`ullage rules ${first.rule}\` explains the rule of the first.`;
+};
+
 function groupCount(group: FindingGroup, count: number): string {
   switch (group) {
     case 'fails':

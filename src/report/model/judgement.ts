@@ -5,7 +5,7 @@ import { advice, line } from './blocks.ts';
 import { cautionSection } from './cautions.ts';
 import { changeSection } from './changes.ts';
 import { costSection, costSentence } from './cost.ts';
-import { countGroups, findingSections, groupFindings, type LineAt } from './findings.ts';
+import { countGroups, findingSections, groupFindings, type LineAt, wayToRule } from './findings.ts';
 import { headroomSection } from './headroom.ts';
 import type { ReportModel } from './model.ts';
 import { policySection } from './policy-changes.ts';
@@ -38,7 +38,7 @@ function judgedModel(judged: Judged, lineAt: LineAt): ReportModel {
       line('Cost', costSentence(judged)),
       ...(judged.question === undefined ? [] : [advice('Question', questionSentence(judged.question))]),
       whatToDo(judged),
-      ...(grouped.size === 0 ? [] : [line('Findings', countGroups(grouped))]),
+      ...(grouped.size === 0 ? [] : [advice('Findings', `${countGroups(grouped)} ${wayToRule(grouped)}`)]),
       line('Judged', judgedSentence(judged)),
     ],
     sections: [
