@@ -6,12 +6,12 @@ import * as core from '@actions/core';
 import { err, type Outcome, ok, ownFault, type Problem } from '../base/problem.ts';
 import { clipped, visible } from '../base/visible.ts';
 import { reasonOf, writeReport } from '../cli/edge.ts';
-import { gate } from '../cli/gate.ts';
+import { gateWithPage } from '../cli/gate.ts';
 import { endsTooSoon } from '../git/ancestors.ts';
 import { lacksHistory } from '../policy/approval.ts';
 import { type Judgement, notJudged } from '../policy/judgement.ts';
 import { showMoney } from '../price/money.ts';
-import { report, reportText, summaryLine } from '../report/report.ts';
+import { type Besides, report, reportText, summaryLine } from '../report/report.ts';
 import { type Level, levels } from '../rules/rule.ts';
 import { type Annotation, annotationsOf } from './annotations.ts';
 import { depths, fetchHistory, toJudge } from './checkout.ts';
@@ -56,6 +56,7 @@ function hostOf(environment: NodeJS.ProcessEnv): Host {
 /** A judgement, and what came with it. */
 interface Run {
   readonly judgement: Judgement;
+  readonly besides?: Besides;
   readonly notes: readonly string[];
   readonly pullRequest: PullRequest | undefined;
 }
@@ -75,13 +76,21 @@ async function judgeEvent(host: Host, inputs: Inputs): Promise<Run> {
   const commits = await toJudge(remote, request.value);
   if (!commits.ok) return { judgement: notJudged(commits.problems, ''), notes, pullRequest };
   const { base, head } = commits.value;
-  const options = { repo: dir, base, head, failOn: inputs.failOn, ...(now === undefined ? {} : { now }) };
-  let judgement = await gate(options);
+  const page = inputs.reports.some(({ format }) => format === 'html');
+  const options = {
+    repo: dir,
+    base,
+    head,
+    failOn: inputs.failOn,
+    page,
+    ...(now === undefined ? {} : { now }),
+  };
+  let gated = await gateWithPage(options);
   for (const depth of depths) {
-    if (!wantsHistory(judgement) || !(await fetchHistory(remote, { base, head }, depth))) break;
-    judgement = await gate(options);
+    if (!wantsHistory(gated.judgement) || !(await fetchHistory(remote, { base, head }, depth))) break;
+    gated = await gateWithPage(options);
   }
-  return { judgement, notes: [...notes, ...commits.value.notes], pullRequest };
+  return { ...gated, notes: [...notes, ...commits.value.notes], pullRequest };
 }
 
 /** Whether the checkout holds too little of main's history: to go back to where it reads, or to where a waiver came. */
@@ -103,18 +112,20 @@ async function payloadOf({ eventPath }: Host): Promise<Outcome<unknown>> {
 }
 
 /** Writes every report that was asked for; the paths, and what could not be written. */
-async function writeReports({ workspace }: Host, inputs: Inputs, judgement: Judgement) {
+async function writeReports({ workspace }: Host, inputs: Inputs, judgement: Judgement, besides?: Besides) {
   const paths: string[] = [];
+  const pages: string[] = [];
   const problems: Problem[] = [];
   for (const { format, path } of inputs.reports) {
     const target = resolve(workspace, path);
     const problem =
       (await leadsElsewhere(workspace, path, target)) ??
-      (await writeReport(target, () => report(format, judgement, { width: 100, colour: false })));
+      (await writeReport(target, () => report(format, judgement, { width: 100, colour: false }, besides)));
+    if (problem === undefined && format === 'html') pages.push(path);
     if (problem === undefined) paths.push(path);
     else problems.push(problem);
   }
-  return { paths, problems };
+  return { paths, pages, problems };
 }
 
 /** The workspace holds what the branch brought: a link in it could lead a report over a file of the runner. */
@@ -263,12 +274,16 @@ function summaryOfFault(judgement: Judgement): string {
 
 /** Says what was judged, in every form the host has. */
 async function tell(host: Host, inputs: Inputs, run: Run): Promise<ExitCode> {
-  const { judgement } = run;
+  const { judgement, besides } = run;
   print(judgement);
-  const { paths, problems } = await writeReports(host, inputs, judgement);
+  const { paths, pages, problems } = await writeReports(host, inputs, judgement, besides);
   setOutputs(judgement, paths);
   const notes = [
     ...run.notes,
+    ...pages.map(
+      (path) =>
+        `The page ${path} draws this judgement. Keep it as an artefact of the run, and open it in a browser; it loads nothing.`,
+    ),
     ...(await comment(host, inputs, run)),
     ...problems.map(({ message, advice }) => `${message}. ${advice}`),
   ];

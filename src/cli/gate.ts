@@ -39,6 +39,13 @@ export async function gate(options: GateOptions): Promise<Judgement> {
   return (await gateToAttest(options, new Date())).judgement;
 }
 
+/** As `gate`, with what a page shows beside the judgement, where one is wanted. */
+export async function gateWithPage(
+  options: GateOptions,
+): Promise<{ readonly judgement: Judgement; readonly besides?: Besides }> {
+  return gateToAttest(options, new Date());
+}
+
 interface Gated {
   readonly judgement: Judgement;
   /** What was judged; only where an attestation is asked for, and there were two revisions to judge. */

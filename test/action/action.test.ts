@@ -83,9 +83,9 @@ describe('a pull request', () => {
       const checkout = checkedOut(pull.origin, pull.merge, { depth: 0 });
       const ran = await onPullRequest(pull, {
         checkout,
-        inputs: { reports: 'json=out/gate.json\nsarif=out/gate.sarif' },
+        inputs: { reports: 'json=out/gate.json\nsarif=out/gate.sarif\nhtml=out/gate.html' },
       });
-      expect(ran.outputs.reports).toBe('out/gate.json\nout/gate.sarif');
+      expect(ran.outputs.reports).toBe('out/gate.json\nout/gate.sarif\nout/gate.html');
       const { output, code } = await runGate({
         repo: checkout.dir,
         base: pull.base,
@@ -95,6 +95,18 @@ describe('a pull request', () => {
         failOn: 'error',
       });
       expect(readFileSync(join(checkout.dir, 'out/gate.json'), 'utf8')).toBe(output);
+      // The same page as the command line writes, with the lines and the estate that the judgement does not hold.
+      const page = await runGate({
+        repo: checkout.dir,
+        base: pull.base,
+        head: pull.merge,
+        format: 'html',
+        report: [],
+        failOn: 'error',
+      });
+      expect(readFileSync(join(checkout.dir, 'out/gate.html'), 'utf8')).toBe(page.output);
+      expect(page.output.includes('class="estate"')).toBe(code !== 2);
+      expect(ran.summary).toContain('`out/gate.html`');
       expect(ran.code).toBe(code);
       expect(ran.summary).toContain(ran.outputs.verdict);
     }
