@@ -119,7 +119,7 @@ function drawTable(table: Table, drawing: Drawing): Html {
 }
 
 const tableOf = ({ columns }: Table, rows: readonly Html[]): Html =>
-  html`<table class="${columns.length > 9 ? 'many' : columns.length > 5 ? 'several' : 'few'}"><thead><tr>${columns.map(({ title, holds }) => (title === '' ? html`<td></td>` : html`<th scope="col"${holds === 'figures' ? html` class="figure"` : undefined}>${title}</th>`))}</tr></thead><tbody>${rows}</tbody></table>`;
+  html`<table class="${columns.length > 9 ? 'many' : columns.length > 6 ? 'several' : 'few'}"><thead><tr>${columns.map(({ title, holds }) => (title === '' ? html`<td></td>` : html`<th scope="col"${holds === 'figures' ? html` class="figure"` : undefined}>${title}</th>`))}</tr></thead><tbody>${rows}</tbody></table>`;
 
 const drawRow = ({ columns }: Table, row: readonly Cell[], name: string | undefined): Html =>
   html`<tr${name === undefined ? undefined : html` id="${name}"`}>${row.map((cell, index) => {
