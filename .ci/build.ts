@@ -133,7 +133,9 @@ const apart = (always: ReadonlyMap<string, string>, seldom: ReadonlyMap<string, 
   setup({ onResolve, onLoad }) {
     onResolve({ filter: /^[\w@.]/ }, ({ path, resolveDir, namespace }) => {
       if (namespace === 'stand-in') return { path, external: true };
-      const name = path.startsWith('.') ? `.${resolve(resolveDir, path).slice(top.length)}` : path;
+      const name = path.startsWith('.')
+        ? `.${resolve(resolveDir, path).slice(top.length).replaceAll('\\', '/')}`
+        : path;
       const file = always.get(name);
       if (file !== undefined) return { path: `./${file}`, external: true };
       return seldom.has(name) ? { path: name, namespace: 'stand-in' } : undefined;

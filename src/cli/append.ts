@@ -62,8 +62,12 @@ async function replaceWithMore(file: string, header: string, text: string): Prom
   );
   await replaceFile(file, { draft, copyOf: old }, async (handle) => {
     const { size } = await handle.stat();
-    const lead = size === 0 ? header : (await endsLine(handle, size)) ? '' : '\n';
-    const content = Buffer.from(lead + text);
+    const end = size === 0 ? '' : await endOf(handle, size);
+    const lead = size === 0 ? header : end.endsWith('\n') ? '' : '\n';
+    const more = lead + text;
+    // One kind of line end in a file: the one that it has.
+    const returns = end.endsWith('\n') ? end === '\r\n' : size > 0 && (await hasReturns(handle));
+    const content = Buffer.from(returns ? more.replaceAll(/\r?\n/g, '\r\n') : more);
     let written = 0;
     while (written < content.length) {
       written += (await handle.write(content, written, content.length - written, size + written))
@@ -72,10 +76,19 @@ async function replaceWithMore(file: string, header: string, text: string): Prom
   });
 }
 
-async function endsLine(handle: FileHandle, size: number): Promise<boolean> {
-  const { buffer } = await handle.read(Buffer.alloc(1), 0, 1, size - 1);
-  return buffer[0] === 0x0a;
+async function endOf(handle: FileHandle, size: number): Promise<string> {
+  const { buffer, bytesRead } = await handle.read(Buffer.alloc(2), 0, 2, Math.max(0, size - 2));
+  return buffer.toString('latin1', 0, bytesRead);
 }
+
+/** Whether the first line of a file ends in CRLF, as editors on Windows save it. */
+async function hasReturns(handle: FileHandle): Promise<boolean> {
+  const { buffer, bytesRead } = await handle.read(Buffer.alloc(longestFirstLine), 0, longestFirstLine, 0);
+  const end = buffer.subarray(0, bytesRead).indexOf('\n');
+  return end > 0 && buffer[end - 1] === 0x0d;
+}
+
+const longestFirstLine = 64 * 1024;
 
 /** Makes the lock file, waiting for another process to be done with it. It is never taken from one that may live. */
 async function locked(lock: string, patienceMs: number): Promise<Outcome<string>> {

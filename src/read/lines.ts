@@ -23,7 +23,9 @@ export class Lines {
   }
 
   place(offset: number): Place {
-    const { line, col } = this.#counted().linePos(offset);
+    // The end of a line is the same place, whichever way the line is ended.
+    const isInEnd = this.#text[offset] === '\n' && this.#text[offset - 1] === '\r';
+    const { line, col } = this.#counted().linePos(isInEnd ? offset - 1 : offset);
     return { file: this.file, line, column: col };
   }
 
