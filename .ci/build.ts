@@ -89,6 +89,7 @@ const whenUsed: Readonly<Record<string, readonly string[]>> = {
   'csv-stringify/sync': ['stringify'],
   re2js: ['RE2JS', 'RE2JSException'],
   'string-width': ['default'],
+  'supports-hyperlinks': ['createSupportsHyperlinks'],
   xmlbuilder2: ['create'],
 };
 
