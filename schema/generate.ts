@@ -12,6 +12,7 @@ import { readRulePack } from '../src/policy/pack.ts';
 import { readDocument } from '../src/read/document.ts';
 import { publishedRulePackSchema, rulePackSchema } from '../src/rules/pack-schema.ts';
 import { rules } from '../src/rules/registry.ts';
+import { actionOf, isAction } from '../src/runbook/actions.ts';
 import { readProcedures } from '../src/runbook/procedure-file.ts';
 import { shapesOf } from './mappings.ts';
 
@@ -42,9 +43,40 @@ async function schemas(): Promise<ReadonlyMap<string, { readonly $id: string }>>
     .filter((name) => name.endsWith('.json') && name !== 'rule-pack.json')
     .sort();
   const read = await Promise.all(
-    files.map(async (name) => [name, JSON.parse(await readFile(join(schemaFolder, name), 'utf8'))] as const),
+    files.map(async (name) => [name, bare(name, await readFile(join(schemaFolder, name), 'utf8'))] as const),
   );
   return new Map([...read, ['rule-pack.json', rulePackSchema(Object.values(rules))]]);
+}
+
+interface ProcedureSchema {
+  readonly properties: {
+    readonly actions: { readonly properties: Record<string, { readonly $ref: string }> };
+  };
+}
+
+/**
+ * What can be filled in, action by action, for whoever writes procedures: in the published schema alone, since types and
+ * validators would say it ninety times.
+ */
+async function procedureSchema(): Promise<string> {
+  const path = join(schemaFolder, 'procedure.json');
+  const schema: ProcedureSchema = JSON.parse(await readFile(path, 'utf8'));
+  const { properties } = schema.properties.actions;
+  const braced = (all: readonly string[]): string => all.map((each) => `{${each}}`).join(', ') || 'nothing';
+  for (const name of Object.keys(properties).filter(isAction)) {
+    const { at, words, fills } = actionOf(name);
+    const who = { provider: 'At the provider', guest: 'In the guest', check: 'Made sure of' }[at];
+    const description = `${who}. Filled into its sentences: ${braced(words)}; into its commands: ${braced(fills)}.`;
+    properties[name] = { $ref: '#/$defs/action', ...{ description } };
+  }
+  return `${JSON.stringify(schema, null, 2)}\n`;
+}
+
+/** The schema without what is said of each action. */
+function bare(name: string, text: string): { readonly $id: string } {
+  return JSON.parse(text, (key, value: unknown) =>
+    name === 'procedure.json' && isAction(key) ? { $ref: '#/$defs/action' } : value,
+  );
 }
 
 async function types(schema: { readonly $id: string }): Promise<string> {
@@ -185,6 +217,7 @@ async function generated(): Promise<ReadonlyMap<string, string>> {
   const files = new Map<string, string>();
   const published = publishedRulePackSchema(Object.values(rules));
   files.set(join(schemaFolder, 'rule-pack.json'), `${JSON.stringify(published, null, 2)}\n`);
+  files.set(join(schemaFolder, 'procedure.json'), await procedureSchema());
   for (const [name, schema] of all) {
     if (name !== 'common.json')
       files.set(join(typesFolder(name), name.replace('.json', '.ts')), await types(schema));

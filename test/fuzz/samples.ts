@@ -6,8 +6,9 @@ import { readRulePack } from '../../src/policy/pack.ts';
 import { readWaivers } from '../../src/policy/waiver.ts';
 import { readPriceList } from '../../src/price/price-list.ts';
 import type { ReadDocument } from '../../src/read/document.ts';
+import { readProcedures } from '../../src/runbook/procedure-file.ts';
 
-export type SampleFormat = 'estate' | 'price-list' | 'rule-pack' | 'settings' | 'waivers';
+export type SampleFormat = 'estate' | 'price-list' | 'rule-pack' | 'settings' | 'waivers' | 'procedure';
 
 export interface Sample {
   readonly format: SampleFormat;
@@ -112,6 +113,22 @@ rules:
 waivers:
   - { rule: growth-step, subject: plates-1, kind: volume, reason: one-off import of the spring survey, approved-by: head of imagery, from: 2026-05-01, until: 2027-06-01 }
   - { rule: imagery-limit, subject: imagery, reason: agreed in May, approved-by: head of imagery, from: 2026-05-01, until: 2027-06-01 }
+`,
+  },
+  {
+    format: 'procedure',
+    path: 'procedures/nightjar.yaml',
+    read: readProcedures,
+    text: `
+guest: nightjar
+like: linux-lvm
+actions:
+  see-size: { does: "Look again until {volume} has {size}.", why: It keeps the old size., seen: "{size}", back: Nothing to step back from. }
+  grow-mounted:
+    commands:
+      - { types: [ext4, xfs], run: [grow, [--type, "{type}"], "{device}"], from: grow(8) }
+      - { write: "1", into: "/sys/{device}/size" }
+  remove-group: { cautions: ["Ask the harbour master of {group}."] }
 `,
   },
 ];
