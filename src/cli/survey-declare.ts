@@ -10,6 +10,7 @@ import { unknownTier } from '../price/price-list.ts';
 import { reportProblems } from '../report/report.ts';
 import { type Declaration, declareSurveys, type EstateText } from '../survey/declare.ts';
 import { match } from '../survey/match.ts';
+import { asWritten } from '../survey/own-system.ts';
 import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
 import { shortest } from './reading.ts';
 import { withFilesOnDisk } from './repository.ts';
@@ -35,7 +36,7 @@ export async function runSurveyDeclare(flags: SurveyDeclareFlags): Promise<Finis
       reason: 'nothing was written',
     };
   }
-  const { files, leftOut, undecided, top } = found.value;
+  const { files, leftOut, without, undecided, top } = found.value;
   const untold = [
     ...(undecided === 0
       ? []
@@ -48,6 +49,10 @@ export async function runSurveyDeclare(flags: SurveyDeclareFlags): Promise<Finis
           `${counted(leftOut.length, 'volume')} of the provider's list may be declared already, or be told of here, and ${leftOut.length === 1 ? 'is' : 'are'} left out: ${leftOut.map(({ name, id, size }) => `${id ?? name ?? 'one without a name'} (${exactSize(size)})`).join(', ')}.`,
           'Write the id of each where it belongs, and run it again.',
         ]),
+    ...without.map(
+      ({ volume: { name, place }, system }) =>
+        `${name} is declared without what is on it: write ${asWritten(system)} there, at ${place.file}:${place.line}.`,
+    ),
   ];
   if (files.length === 0)
     return {

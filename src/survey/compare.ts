@@ -9,6 +9,7 @@ import { compareGroups, compareVolumes } from './compare-layers.ts';
 import { type Difference, difference } from './difference.ts';
 import { bySurvey, disksUnder, type Matches, match, systemAt } from './match.ts';
 import type { SurveyedDisk } from './match-rows.ts';
+import { asWritten, undeclaredSystems } from './own-system.ts';
 import type { ProviderSurvey, ProviderVolume } from './provider-survey.ts';
 import type { Survey, SurveyedDevice } from './survey.ts';
 
@@ -73,6 +74,7 @@ export function compareSurveys(
         ...compareBoot(estate, survey, here),
         ...compareVolumes(estate, survey, here, matches.rows),
         ...compareGroups(estate, survey, here),
+        ...undeclaredSystems(estate, survey, here).map((each) => undeclaredSystem(survey, each)),
       ];
     }),
     ...mountedTwice(servers),
@@ -122,6 +124,20 @@ const undeclaredDisk = ({ survey: { server }, disk }: SurveyedDisk): Difference 
     server,
     message: `${server} has a disk ${disk.name} of ${exactSize(disk.size)}, and no such volume is declared`,
     surveyed: exactSize(disk.size),
+  });
+
+const undeclaredSystem = (
+  { server }: Survey,
+  { volume: { name }, system }: ReturnType<typeof undeclaredSystems>[number],
+): Difference =>
+  difference({
+    layer: 'file system',
+    kind: 'not declared',
+    subject: { kind: 'file-system', name: `${name}:${system.mount}` },
+    server,
+    message: `${name} has a file system (${system.type}, at ${system.mount} on ${server}), and is declared without one`,
+    meaning: `What is on it is not known to any rule: write ${asWritten(system)} on the volume.`,
+    surveyed: system.type,
   });
 
 function compareBoot(

@@ -5,16 +5,17 @@
 import { Document, YAMLMap } from 'yaml';
 import { byText } from '../base/order.ts';
 import { visible } from '../base/visible.ts';
-import type { Estate } from '../estate/estate.ts';
+import type { Estate, Volume } from '../estate/estate.ts';
 import { type Bytes, exactSize } from '../estate/size.ts';
 import { unknownTier } from '../price/price-list.ts';
 import type { Surveys } from './compare.ts';
 import { bySurvey, disksOf, disksUnder, isKnownType, type Matches, systemAt } from './match.ts';
 import { serversOfRows } from './match-rows.ts';
 import { onlyPairs, shown, shownOfId } from './only.ts';
+import { mountOf, type OwnSystem, ownSystem, undeclaredSystems } from './own-system.ts';
 import type { ProviderVolume } from './provider-survey.ts';
 import { sharedDisks } from './shared-disks.ts';
-import type { Survey, SurveyedDevice, SurveyedFileSystem, SurveyedGroup } from './survey.ts';
+import type { Survey, SurveyedDevice, SurveyedGroup } from './survey.ts';
 
 export interface EstateText {
   /** The file's name, without a folder. */
@@ -28,6 +29,8 @@ export interface Declaration {
   readonly files: readonly EstateText[];
   /** Rows of the provider's list of which nothing is made: they may be something that is declared, or is told in a file. */
   readonly leftOut: readonly ProviderVolume[];
+  /** Volumes that are declared already, without the file system that is on them. */
+  readonly without: readonly { readonly volume: Volume; readonly system: OwnSystem }[];
 }
 
 /** @param matches what of the surveys is declared already: of every server, declared or not */
@@ -55,12 +58,19 @@ export function declareSurveys(estate: Estate, surveys: Surveys, matches: Matche
   const left = matches.undeclaredRows.filter((row) => !given.has(row));
   const leftOut = left.filter(isTold);
   const unattached = left.filter((row) => !isTold(row));
-  if (unattached.length === 0) return { files, leftOut };
+  const without = withoutSystem(estate, known);
+  if (unattached.length === 0) return { files, leftOut, without };
   const volumes = Object.fromEntries(
     unattached.map((row) => [names.volume(row.name ?? row.id ?? 'volume'), volumeOf(row.size, row)]),
   );
-  return { files: [...files, { name: 'unattached.yaml', text: fileText({ volumes }) }], leftOut };
+  return { files: [...files, { name: 'unattached.yaml', text: fileText({ volumes }) }], leftOut, without };
 }
+
+/** A volume may have been declared by the provider's list alone, which does not say what is on it. */
+const withoutSystem = (estate: Estate, known: ReturnType<typeof bySurvey>): Declaration['without'] =>
+  [...known].flatMap(([survey, here]) =>
+    undeclaredSystems(estate, survey, here).map(({ volume, system }) => ({ volume, system })),
+  );
 
 /** The serial numbers that one volume alone shows, and that are not cut off: as good as identifiers. */
 const ownSerials = (
@@ -200,7 +210,7 @@ function declareServer(ground: Ground): string | undefined {
         ...(disk.serial !== undefined && serials.has(disk.serial) ? { id: disk.serial } : {}),
         ...volumeOf(disk.size, rows.get(disk)),
         ...(holdsToo.has(disk) ? { shareable: true } : {}),
-        ...(grouped.has(disk) ? {} : systemsOf(survey, disk, boot === disk)),
+        ...(grouped.has(disk) ? {} : declaredAs(ownSystem(survey, disk, boot === disk))),
       },
     ]),
   );
@@ -269,26 +279,6 @@ const memberDisks = (survey: Survey, { members }: SurveyedGroup): readonly Surve
   ...new Set(members.flatMap(({ device }) => (device === undefined ? [] : disksUnder(survey, device)))),
 ];
 
-/** Where people see it: where it is mounted, or is to be. */
-const mountOf = ({ mounts, inFstab, type }: SurveyedFileSystem): string | undefined =>
-  mounts[0] ?? inFstab ?? (type === 'swap' ? 'swap' : undefined);
-
-/** A disk's own file system: of several on a boot volume its root, and of any other the largest. */
-function systemsOf(survey: Survey, disk: SurveyedDevice, boots: boolean): Values {
-  const on = survey.fileSystems.filter((system) => {
-    const [only, ...others] = disksUnder(survey, system.device);
-    return only === disk && others.length === 0 && mountOf(system) !== undefined && isKnownType(system.type);
-  });
-  const sizeOf = ({ size, device }: SurveyedFileSystem): bigint =>
-    size ?? survey.devices.find(({ name }) => name === device)?.size ?? 0n;
-  const root = boots ? on.find((system) => mountOf(system) === '/') : undefined;
-  const chosen = root ?? [...on].sort((a, b) => (sizeOf(a) < sizeOf(b) ? 1 : -1))[0];
-  const mount = chosen === undefined ? undefined : mountOf(chosen);
-  return chosen === undefined || mount === undefined || (chosen.type === 'swap' && !mount.startsWith('/'))
-    ? {}
-    : { 'file-system': { mount, type: chosen.type } };
-}
-
 function groupOf(survey: Survey, group: SurveyedGroup, members: readonly string[]): Values {
   const taken = new Set<string>();
   const systems = survey.fileSystems.flatMap((system) => {
@@ -310,6 +300,9 @@ function groupOf(survey: Survey, group: SurveyedGroup, members: readonly string[
         : {};
   return { extent: exactSize(group.extent), ...layout, members, 'file-systems': Object.fromEntries(systems) };
 }
+
+const declaredAs = (system: OwnSystem | undefined): Values =>
+  system === undefined ? {} : { 'file-system': { mount: system.mount, type: system.type } };
 
 /** Names that the estate has not yet, and takes. */
 class Names {

@@ -6,6 +6,7 @@ import { unknownTier } from '../../src/price/price-list.ts';
 import { compareSurveys } from '../../src/survey/compare.ts';
 import { type Declaration, declareSurveys } from '../../src/survey/declare.ts';
 import { match } from '../../src/survey/match.ts';
+import { asWritten } from '../../src/survey/own-system.ts';
 import { type ProviderSurvey, readProviderSurvey } from '../../src/survey/provider-survey.ts';
 import type { Survey } from '../../src/survey/survey.ts';
 import { ullage } from '../cli/run.ts';
@@ -68,7 +69,7 @@ describe('a group of one name on two servers', () => {
       ['stock-vg-2', ['t-vda']],
     ]);
     expect(differing(both, surveys)).toEqual([]);
-    expect(declare(both, surveys)).toEqual({ files: [], leftOut: [] });
+    expect(declare(both, surveys)).toEqual({ files: [], leftOut: [], without: [] });
   });
 
   it('is not declared again after somebody gave it another name', () => {
@@ -270,5 +271,60 @@ describe('one volume that two servers show', () => {
     const alike = ['01234567890123456789-a', '01234567890123456789-b'] as const;
     const two = declare(nothing, both('01234567890123456789', { type: 'xfs' }), listed(...alike));
     expect(two.files.map(({ text }) => text).join()).not.toContain('shareable');
+  });
+});
+
+describe('a volume that the provider’s list alone told of', () => {
+  const provider = valueIn(
+    readProviderSurvey(
+      documentOf(
+        JSON.stringify({
+          format: 'ullage-provider-survey-1',
+          at: '2026-11-20T06:00:00Z',
+          lists: ['volumes'],
+          volumes: [{ id: 'vol-5', name: 'scans', size: gib(30), tier: 'bulk', server: 'press' }],
+          servers: [],
+        }),
+        'surveys/provider.json',
+      ),
+    ),
+  );
+  const press = (mount: string): Survey =>
+    kept({
+      server: 'press',
+      devices: [{ name: 'vdb', type: 'disk', size: gib(30), serial: 'vol-5' }],
+      'file-systems': [{ device: 'vdb', type: 'xfs', mounts: [mount], 'in-fstab': mount }],
+    });
+
+  it('is told, once its server is surveyed, to lack the file system that is on it', () => {
+    const first = declare(nothing, [], provider);
+    const files = { 'unattached.yaml': reviewed(first.files[0]?.text) };
+    const second = declare(valueIn(assembled(files)), [press('/scans')], provider);
+    expect(second.without.map(({ volume, system }) => [volume.name, volume.place.file, system])).toEqual([
+      ['scans', 'unattached.yaml', { mount: '/scans', type: 'xfs' }],
+    ]);
+    const all = { ...files, 'press.yaml': textOf(second, 'press') };
+    expect(differing(valueIn(assembled(all)), [press('/scans')], provider)).toEqual([
+      'scans has a file system (xfs, at /scans on press), and is declared without one',
+    ]);
+    const whole = {
+      ...all,
+      'unattached.yaml': all['unattached.yaml'].replace(
+        'tier: bulk',
+        'tier: bulk, file-system: { mount: /scans, type: xfs }',
+      ),
+    };
+    expect(differing(valueIn(assembled(whole)), [press('/scans')], provider)).toEqual([]);
+    expect(declare(valueIn(assembled(whole)), [press('/scans')], provider)).toEqual({
+      files: [],
+      leftOut: [],
+      without: [],
+    });
+  });
+
+  it('is told so in words that stay one value in YAML, whatever the mount point is called', () => {
+    expect(asWritten({ mount: '/a, type: ext4 }, x: { y', type: 'xfs' })).toBe(
+      'file-system: { mount: "/a, type: ext4 }, x: { y", type: xfs }',
+    );
   });
 });

@@ -1,6 +1,7 @@
 /** From an estate to what its tools would say, and from that back to an estate. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { parseDocument } from 'yaml';
 import { headroomOf } from '../../src/capacity/headroom.ts';
 import type { Estate } from '../../src/estate/estate.ts';
 import { priceEstate } from '../../src/price/cost.ts';
@@ -82,16 +83,27 @@ const declaredFrom = (surveys: Surveys): Estate => adopted({}, surveys).estate;
 /** What is declared, and what the surveys show beside it. */
 function adopted(files: Readonly<Record<string, string>>, surveys: Surveys) {
   const main = Object.keys(files).length === 0 ? nothing : valueIn(assembled(files));
-  const { files: texts, leftOut } = declareSurveys(
-    main,
-    surveys,
-    match(main, surveys.servers, surveys.provider),
-  );
+  const {
+    files: texts,
+    leftOut,
+    without,
+  } = declareSurveys(main, surveys, match(main, surveys.servers, surveys.provider));
   const added = texts.map(({ name, text }) => [
     `storage/${Object.keys(files).length}-${name}`,
     text.replaceAll(unknownTier, 'bulk'),
   ]);
-  const all: Readonly<Record<string, string>> = { ...files, ...Object.fromEntries(added) };
+  // What is told of volumes that are declared already, a person writes.
+  const completed = Object.entries(files).map(([path, text]) => {
+    const document = parseDocument(text);
+    for (const { volume, system } of without)
+      if (volume.place.file === path)
+        document.setIn(['volumes', volume.name, 'file-system'], document.createNode({ ...system }));
+    return [path, document.toString()];
+  });
+  const all: Readonly<Record<string, string>> = {
+    ...Object.fromEntries(completed),
+    ...Object.fromEntries(added),
+  };
   return { files: all, added: texts, leftOut, estate: valueIn(assembled(all)) };
 }
 

@@ -1,0 +1,60 @@
+/** The one file system of a disk that can be declared on its volume. */
+import type { Estate, Volume } from '../estate/estate.ts';
+import { disksUnder, isKnownType, systemAt } from './match.ts';
+import type { Survey, SurveyedDevice, SurveyedFileSystem } from './survey.ts';
+
+export interface OwnSystem {
+  readonly mount: string;
+  readonly type: string;
+}
+
+/** Where people see it: where it is mounted, or is to be. */
+export const mountOf = ({ mounts, inFstab, type }: SurveyedFileSystem): string | undefined =>
+  mounts[0] ?? inFstab ?? (type === 'swap' ? 'swap' : undefined);
+
+/** A disk's own file system: of several on a boot volume its root, and of any other the largest. */
+export function ownSystem(survey: Survey, disk: SurveyedDevice, boots: boolean): OwnSystem | undefined {
+  const on = survey.fileSystems.filter((system) => {
+    const [only, ...others] = disksUnder(survey, system.device);
+    return only === disk && others.length === 0 && mountOf(system) !== undefined && isKnownType(system.type);
+  });
+  const sizeOf = ({ size, device }: SurveyedFileSystem): bigint =>
+    size ?? survey.deviceNamed.get(device)?.size ?? 0n;
+  const root = boots ? on.find((system) => mountOf(system) === '/') : undefined;
+  const chosen = root ?? [...on].sort((a, b) => (sizeOf(a) < sizeOf(b) ? 1 : -1))[0];
+  const mount = chosen === undefined ? undefined : mountOf(chosen);
+  return chosen === undefined || mount === undefined || (chosen.type === 'swap' && !mount.startsWith('/'))
+    ? undefined
+    : { mount, type: chosen.type };
+}
+
+/** As it is written on the volume; a mount point that is no plain word stays one in YAML. */
+export const asWritten = ({ mount, type }: OwnSystem): string =>
+  `file-system: { mount: ${/^[A-Za-z0-9/._-]+$/.test(mount) ? mount : JSON.stringify(mount)}, type: ${type} }`;
+
+/**
+ * What is on volumes that are declared blank. A boot volume may be declared without what it starts from, and what lies
+ * in a group belongs to that.
+ *
+ * @param here the declared volumes that are found there, each with its disk
+ */
+export function undeclaredSystems(
+  estate: Estate,
+  survey: Survey,
+  here: ReadonlyMap<string, SurveyedDevice>,
+): readonly { readonly volume: Volume; readonly system: OwnSystem }[] {
+  const root = systemAt(survey, '/');
+  const roots = root === undefined ? [] : disksUnder(survey, root.device);
+  const grouped = new Set(
+    survey.groups.flatMap(({ members }) =>
+      members.flatMap(({ device }) => (device === undefined ? [] : disksUnder(survey, device))),
+    ),
+  );
+  return [...here].flatMap(([name, disk]) => {
+    const volume = estate.volumes.get(name);
+    const isBlank = volume?.fileSystem === undefined && !estate.groupOf.has(name);
+    if (volume === undefined || !isBlank || roots.includes(disk) || grouped.has(disk)) return [];
+    const system = ownSystem(survey, disk, false);
+    return system === undefined ? [] : [{ volume, system }];
+  });
+}
