@@ -1,5 +1,8 @@
 /** Pages of Gannet Point, made from real judgements, and one of nothing but hostile text. */
+import type { Room } from '../../src/capacity/headroom.ts';
+import { money } from '../../src/price/money.ts';
 import type { ReportModel } from '../../src/report/model/model.ts';
+import type { DrawnThing, Picture } from '../../src/report/model/picture.ts';
 import { drawPage } from '../../src/report/page/document.ts';
 import { judgementPage } from '../../src/report/page/judgement.ts';
 import { ullage } from '../cli/run.ts';
@@ -44,6 +47,69 @@ export const stories: Readonly<Record<string, () => Promise<string>>> = {
   'one question to the audit': () => printed('audit', '--show', 'spend'),
 };
 
+/** Every kind of picture, with the text wherever one has text. */
+function picturesOf(text: string): readonly Picture[] {
+  const span = { from: '2026-01-01', until: '2026-11-20' };
+  const [less, more] = [money('1'), money('2')];
+  const room: Room = {
+    layer: 'volume-group',
+    subject: { kind: 'volume-group', name: text },
+    belonging: { team: text, site: text, labels: {} },
+    place: { file: text, line: 1, column: 1 },
+    measure: 'bytes',
+    capacity: 2n,
+    taken: 1n,
+    free: 1n,
+  };
+  const thing: DrawnThing = {
+    name: text,
+    words: text,
+    from: 0n,
+    size: 10n,
+    parts: [{ part: 'idle', amount: 1n }],
+    touched: true,
+    disputed: true,
+  };
+  const server = { ...thing, note: text, rows: [[thing], [thing], [thing]] as const };
+  return [
+    { kind: 'amounts', currency: 'EUR', rows: [{ name: text, before: less, after: more, limit: more }] },
+    { kind: 'sums', currency: 'EUR', by: text, rows: [{ name: text, amount: more }] },
+    {
+      kind: 'bridge',
+      currency: 'EUR',
+      before: less,
+      after: more,
+      causes: [{ name: text, difference: less }],
+    },
+    { kind: 'rooms', rows: [{ name: text, before: room, after: room }] },
+    {
+      kind: 'spend',
+      currency: 'EUR',
+      span,
+      rows: [{ name: text, steps: [{ on: span.from, amount: more }], limits: [] }],
+    },
+    {
+      kind: 'days',
+      caption: text,
+      columns: [text, text],
+      span,
+      rows: [{ name: text, days: [span.from], stretches: [{ ...span, as: 'over' }], figure: text }],
+    },
+    {
+      kind: 'forecast',
+      name: text,
+      capacity: 10n,
+      readings: [
+        { at: span.from, used: 1n },
+        { at: span.until, used: 2n },
+      ],
+      resized: [],
+      outlook: { earliest: 1, middle: 2, latest: 3 },
+    },
+    { kind: 'estate', sites: [{ name: text, servers: [server], unattached: server }] },
+  ];
+}
+
 /** Every place of a page that text can come to, once for each text. */
 export function hostilePage(texts: readonly string[]): string {
   const [first = ''] = texts;
@@ -72,6 +138,7 @@ export function hostilePage(texts: readonly string[]): string {
         },
         { kind: 'table', table: { columns: [{ title: `of ${text}`, holds: 'words' }], rows: [[text]] } },
         { kind: 'legend', parts: [{ part: 'used', text }] },
+        ...picturesOf(text).map((picture) => ({ kind: 'picture', picture }) as const),
       ],
     })),
   };

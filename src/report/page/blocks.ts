@@ -119,7 +119,7 @@ function drawTable(table: Table, drawing: Drawing): Html {
 }
 
 const tableOf = ({ columns }: Table, rows: readonly Html[]): Html =>
-  html`<table class="${columns.length > 9 ? 'many' : columns.length > 6 ? 'several' : 'few'}"><thead><tr>${columns.map(({ title, holds }) => (title === '' ? html`<td></td>` : html`<th scope="col"${holds === 'figures' ? html` class="figure"` : undefined}>${title}</th>`))}</tr></thead><tbody>${rows}</tbody></table>`;
+  html`<table class="${columns.length > 9 ? 'many' : columns.length > 6 ? 'several' : 'few'}"><thead><tr>${columns.map(({ title, holds }) => (title === '' ? html`<td></td>` : html`<th scope="col"${classList([...(holds === 'figures' ? ['figure'] : []), ...widthOf(title)])}>${title}</th>`))}</tr></thead><tbody>${rows}</tbody></table>`;
 
 const drawRow = ({ columns }: Table, row: readonly Cell[], name: string | undefined): Html =>
   html`<tr${name === undefined ? undefined : html` id="${name}"`}>${row.map((cell, index) => {
@@ -128,16 +128,19 @@ const drawRow = ({ columns }: Table, row: readonly Cell[], name: string | undefi
       ...(column?.holds === 'figures' ? ['figure'] : []),
       ...(typeof cell === 'string' ? widthOf(cell) : []),
     ];
-    const attributes = html`${classes.length === 0 ? undefined : html` class="${classes.join(' ')}"`}${column === undefined || column.title === '' ? undefined : html` data-title="${column.title}"`}`;
+    const attributes = html`${classList(classes)}${column === undefined || column.title === '' ? undefined : html` data-title="${column.title}"`}`;
     return index === 0
       ? html`<th scope="row"${attributes}>${drawCell(cell)}</th>`
       : html`<td${attributes}>${drawCell(cell)}</td>`;
   })}</tr>
 `;
 
+const classList = (classes: readonly string[]): Html | undefined =>
+  classes.length === 0 ? undefined : html` class="${classes.join(' ')}"`;
+
 /** What is short stays on its line; a word that is too long for a column may be broken anywhere. */
 const widthOf = (text: string): readonly string[] =>
-  text.length <= 12 && !text.includes(' ') ? ['short'] : /\S{25}/.test(text) ? ['long'] : [];
+  text.length <= 12 && !text.includes(' ') ? ['short'] : /\S{20}/.test(text) ? ['long'] : [];
 
 /** The words that every report has, and the exact value beside them, for whoever sorts or copies. */
 function drawCell(cell: Cell): Html {
