@@ -86,5 +86,5 @@ export { reportText } from './report/text.ts';
 export type { Amount, Excess, Measure } from './rules/rule.ts';
 export type { PolicyChange } from './rules/view.ts';
 export { type Course, courseOf, type Standstill } from './runbook/course.ts';
-export { runbookOf } from './runbook/runbook.ts';
+export { runbookOf, type Wording } from './runbook/runbook.ts';
 export type { Example, Step } from './runbook/step.ts';

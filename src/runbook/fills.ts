@@ -45,6 +45,7 @@ export function fillsOf(sides: Sides, wanted: Wanted): Filled {
       'volume-id': declared?.id,
       site: words.site ?? declared?.site ?? holder?.site,
       ...layoutFills(group?.layout),
+      'logical-volume': words.group === undefined ? undefined : `/dev/${words.group}/LOGICAL_VOLUME`,
       'block-size': making?.blockSize?.toString(),
       'inode-ratio': making?.inodeRatio?.toString(),
       'reverse-map': making?.reverseMap === undefined ? undefined : making.reverseMap ? '1' : '0',
@@ -149,9 +150,10 @@ function mountsOn(sides: Sides, { subject }: Wanted): readonly string[] | undefi
 
 function layoutFills(layout: Layout | undefined): Fills {
   switch (layout?.kind) {
-    case 'linear':
     case undefined:
       return {};
+    case 'linear':
+      return { 'layout-type': 'linear' };
     case 'striped':
       return { stripes: layout.stripes.toString() };
     case 'mirrored':

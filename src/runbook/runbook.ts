@@ -47,7 +47,7 @@ import {
 } from './volumes.ts';
 
 /** What steps are worded by. */
-export interface By {
+export interface Wording {
   /** Those that ship where left out. */
   readonly procedures?: Procedures;
   /** What device names are taken from; none where left out. */
@@ -81,7 +81,7 @@ export function runbookOf(
   { changes, renames }: Pick<Comparison, 'changes' | 'renames'>,
   base: Estate,
   head: Estate,
-  { procedures = plainProcedures, surveys = [] }: By = {},
+  { procedures = plainProcedures, surveys = [] }: Wording = {},
 ): readonly Step[] {
   if (changes.length === 0) return [];
   const sides = new Sides(base, head, renames, changes, surveys);

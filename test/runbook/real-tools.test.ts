@@ -4,7 +4,8 @@
  * or loop devices, the story says so and is skipped.
  *
  * The volume manager is asked to do without the kernel's device mapper, as most test machines have none: what it would
- * activate is not activated, and nothing is moved off a member (pvmove) that is in use. e2fsck is told to mend what it
+ * activate is not activated, no volume is mirrored (lvcreate with raid1, lvconvert), and nothing is moved off a member
+ * that is in use (pvmove). e2fsck is told to mend what it
  * safely can (-p), since nobody is at a terminal to be asked.
  */
 import { spawnSync } from 'node:child_process';

@@ -266,6 +266,10 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
               "lvconvert",
               "--type",
               "{layout-type}",
+              [
+                "--mirrors",
+                "{mirrors}"
+              ],
               "{logical-volume}"
             ]
           }
