@@ -10,6 +10,7 @@ import type { HeadroomFormat } from '../report/headroom.ts';
 import type { PolicyFormat } from '../report/policy.ts';
 import type { ReportFormat } from '../report/report.ts';
 import type { RuleFormat } from '../report/rules.ts';
+import type { Doer, StepsFormat } from '../report/steps.ts';
 import type { AuditFlags } from './audit.ts';
 import { type AddCommand, at, oneOf, repo, type Sink, wholeNumber, withCommands } from './command.ts';
 import type { Shell } from './completion.ts';
@@ -20,6 +21,7 @@ import type { NewFlags } from './new.ts';
 import type { PolicyCheckFlags } from './policy.ts';
 import type { AddFlags, SummaryFlags } from './reading.ts';
 import type { RuleFlags } from './rules.ts';
+import type { StepsFlags } from './steps.ts';
 import { survey } from './survey-commands.ts';
 
 const failOn = (): Option =>
@@ -88,6 +90,52 @@ Examples:
   ullage gate --base origin/main --attest evidence/gate.intoto.json --sign-with ~/.ssh/gate`,
     )
     .action(async (flags: GateFlags) => finish(await (await import('./gate.ts')).runGate(flags)));
+
+const steps = (above: Command, { finish }: Sink): Command =>
+  above
+    .command('steps')
+    .summary('the steps that carry a change out, ticked off as they are done')
+    .description(
+      'Show the steps that carry a branch out, or what main took in since a commit: who does each and where, what comes first, what is to be seen then, how to step back, and what billing does from there on.',
+    )
+    .addOption(repo())
+    .option('--base <ref>', 'main before the change (default: found out from the remote)')
+    .option('--head <ref>', 'the branch, or main after the change (default: HEAD)')
+    .option('--worktree', 'the steps of the uncommitted files instead of a branch')
+    .option('--server <name>', 'only what is done on this server, or to it')
+    .addOption(
+      oneOf<Doer>('--by <who>', 'only what is done at the provider, in a guest, or made sure of by people', {
+        provider: true,
+        guest: true,
+        people: true,
+      }),
+    )
+    .option(
+      '--done <file>',
+      'what is done: the check-list with its ticks, or the JSON with its list; - is standard input',
+    )
+    .addOption(
+      oneOf<StepsFormat>('--format <format>', 'what to print; markdown is a check-list', {
+        text: true,
+        markdown: true,
+        json: true,
+        html: true,
+        mermaid: true,
+      }).default('text'),
+    )
+    .option('--now <date>', 'the day to judge as of (default: today, in UTC)')
+    .addHelpText(
+      'after',
+      `
+Exit codes: 0 the verdict is pass, 1 it is fail and no step is to be carried out, 2 not judged.
+
+Examples:
+  ullage steps --base main --head grow-plates
+  ullage steps --base main --head grow-plates --format markdown > steps.md
+  ullage steps --base main --head grow-plates --done steps.md
+  ullage steps --base v12 --head main --server plate-scanner`,
+    )
+    .action(async (flags: StepsFlags) => finish(await (await import('./steps.ts')).runSteps(flags)));
 
 const cost = (above: Command, { finish }: Sink): Command =>
   above
@@ -348,7 +396,11 @@ const complete = (above: Command, { finish }: Sink): Command =>
 
 const addWorkCommands: AddCommand = (program, sink) =>
   withAll(
-    withCommands(program, [gate, cost, headroom, rules, starter, reading, policy, audit, survey], sink),
+    withCommands(
+      program,
+      [gate, steps, cost, headroom, rules, starter, reading, policy, audit, survey],
+      sink,
+    ),
   );
 
 /** Adds every command, in the order in which the help lists them. */

@@ -20,6 +20,7 @@ import { ruleOf } from '../rules/registry.ts';
 import type { Violation } from '../rules/rule.ts';
 import { spendsUnder, unlimitedSpends, unlimitedSumming } from '../rules/spend-limit.ts';
 import type { ChangeView, PolicyChange, View } from '../rules/view.ts';
+import { billingOf } from '../runbook/billing.ts';
 import { runbookOf } from '../runbook/runbook.ts';
 import { type Approvals, heldTo, isMeant, succeed, withStanding } from './approval.ts';
 import { slotChanges } from './changes/slots.ts';
@@ -265,6 +266,10 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     used: new Set(findings.flatMap(({ waiver }) => waiver ?? [])),
     outgrown: new Set(findings.flatMap(({ outgrown }) => outgrown ?? [])),
   };
+  const runbook = runbookOf(comparison, base.estate, head.estate, {
+    procedures: policy.procedures,
+    surveys: policy.surveys?.servers ?? [],
+  });
   const uncovered = findings.filter(({ fails, baselineState }) => fails && baselineState !== 'absent');
   return {
     ...verdictOf(change),
@@ -282,9 +287,12 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     findings,
     changes: comparison.changes,
     ...(question === undefined ? {} : { question }),
-    runbook: runbookOf(comparison, base.estate, head.estate, {
-      procedures: policy.procedures,
-      surveys: policy.surveys?.servers ?? [],
+    runbook,
+    billing: billingOf(runbook, {
+      head: head.estate,
+      renames: comparison.renames,
+      before: before.view.cost,
+      after: after.view.cost,
     }),
     headroom: headroomChanges(change),
     policyChanges,

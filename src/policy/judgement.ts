@@ -10,6 +10,7 @@ import type { CostDelta } from '../price/delta.ts';
 import type { Money } from '../price/money.ts';
 import type { Excess, Level, Measured, RuleName } from '../rules/rule.ts';
 import type { PolicyChange } from '../rules/view.ts';
+import type { Billing } from '../runbook/billing.ts';
 import type { Step } from '../runbook/step.ts';
 import type { PolicyRule, Waiver } from './policy.ts';
 import type { WaiverUse } from './waiver.ts';
@@ -156,6 +157,8 @@ export interface Judged {
   readonly question?: Question;
   /** The steps that carry the changes out, in order. */
   readonly runbook: readonly Step[];
+  /** What billing does from a step on, by its number, at the prices that judge. */
+  readonly billing: ReadonlyMap<number, Billing>;
   readonly headroom: readonly RoomChange[];
   readonly policyChanges: readonly PolicyChange[];
   readonly proposed: Proposed | undefined;

@@ -1,4 +1,4 @@
-/** A report on a screen: the first problems and findings, and how many more there are. Nothing else is folded. */
+/** A report on a screen: the first problems and findings, and how many more there are; and the steps in brief. */
 import { counted } from '../base/wording.ts';
 import { sentence } from './model/blocks.ts';
 import type { Block, ReportModel, Section } from './model/model.ts';
@@ -15,9 +15,9 @@ export function folded(model: ReportModel): ReportModel {
   const sections: Section[] = [];
   const hidden = { count: 0, files: 0 };
   for (const section of model.sections) {
-    const { lists } = section;
+    const { lists, brief } = section;
     if (lists === undefined) {
-      sections.push(section);
+      sections.push(brief === undefined ? section : { ...section, blocks: brief });
       continue;
     }
     const { blocks, left } = cut(section.blocks, room[lists]);

@@ -19,6 +19,7 @@ import { type CostDelta, changeOfCost } from '../price/delta.ts';
 import { type Money, showMoney } from '../price/money.ts';
 import type { PolicyChange } from '../rules/view.ts';
 import type { Step } from '../runbook/step.ts';
+import { stepId } from '../runbook/step-id.ts';
 import type {
   CostReport,
   FindingReport,
@@ -241,13 +242,16 @@ const waiverReport = (waiver: Waiver, policyFrom: 'base' | 'head'): WaiverReport
   place: placedIn(waiver.place, policyFrom),
 });
 
-const stepReport = (step: Step): StepReport => ({
+export const stepReport = (step: Step): StepReport => ({
   number: step.number,
+  id: stepId(step),
   at: step.at,
   server: step.server ?? null,
   subject: subjectReport(step.subject),
   instruction: step.does,
   why: step.why ?? null,
+  seen: step.seen ?? null,
+  stepBack: step.back ?? null,
   losesData: step.destroys,
   cautions: [...step.cautions],
   examples: step.examples.map(({ command, source }) => ({ command, source })),

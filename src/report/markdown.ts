@@ -46,7 +46,9 @@ export function drawMarkdown({ headline, fields, sections }: ReportModel): strin
 export function reportMarkdown(judgement: Judgement, { limit, fullReport }: MarkdownOptions = {}): string {
   const { headline, fields, sections } = reportModel(judgement);
   const head = [`## ${markdownText(headline)}`, fields.map(fieldItem).join('\n')];
-  const parts = sections.map(sectionParts);
+  const parts = sections.map((section) =>
+    sectionParts({ ...section, blocks: section.brief ?? section.blocks }),
+  );
   const most = limit ?? Number.POSITIVE_INFINITY;
   return wholeWithin(head, parts, most) ?? cut(judgement, head, parts, most, pointer(fullReport));
 }
@@ -136,9 +138,10 @@ function fieldText(field: Field): string {
   }
 }
 
-function entryItem({ number, tag, text, excerpt, fields }: Entry): string {
+function entryItem({ number, id, done = false, tag, text, excerpt, fields }: Entry): string {
   const lead = [...(number === undefined ? [] : [String(number)]), ...(tag === undefined ? [] : [tag.word])];
-  const said = `- ${lead.length === 0 ? '' : `**${lead.join(', ')}** `}${markdownText(text)}`;
+  const box = id === undefined ? '' : `[${done ? 'x' : ' '}] `;
+  const said = `- ${box}${lead.length === 0 ? '' : `**${lead.join(', ')}** `}${markdownText(text)}${id === undefined ? '' : ` ${markdownCode(id)}`}`;
   const source =
     excerpt === undefined
       ? []

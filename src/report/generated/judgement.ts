@@ -935,6 +935,10 @@ export interface StepReport {
    */
   number: number;
   /**
+   * What it is ticked off by: the same as long as the same is to be done, whatever its number.
+   */
+  id: string;
+  /**
    * Where it is done: at the provider, inside the server's guest, or by making sure of something.
    */
   at: 'provider' | 'guest' | 'check';
@@ -951,6 +955,14 @@ export interface StepReport {
    * Why it is needed; null where that goes without saying.
    */
   why: string | null;
+  /**
+   * What is to be seen once it is done; null where nothing is.
+   */
+  seen: string | null;
+  /**
+   * How to step back; null where there is nothing to take back.
+   */
+  stepBack: string | null;
   /**
    * Whether the step loses data that only a backup can restore.
    */

@@ -29,6 +29,9 @@ export type Field =
 export interface Entry {
   /** Its number, where entries are in an order that counts. */
   readonly number?: number;
+  /** What it is ticked off by, and whether it is. */
+  readonly id?: string;
+  readonly done?: boolean;
   readonly tag?: Tag | undefined;
   readonly text: string;
   readonly excerpt?: { readonly source: string; readonly place: Place } | undefined;
@@ -92,6 +95,8 @@ export interface Section {
   /** Empty where the blocks go on from the first lines. */
   readonly title: string;
   readonly blocks: readonly Block[];
+  /** What stands for the blocks where somebody only wants to know whether to read on: on a screen, in a comment. */
+  readonly brief?: readonly Block[];
   /** What its entries are, where there may be too many of them for a screen. */
   readonly lists?: 'problem' | 'finding';
 }

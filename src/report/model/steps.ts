@@ -2,43 +2,85 @@
 import { cautions } from '../../base/wording.ts';
 import { destroys } from '../../change/kinds.ts';
 import type { Judged } from '../../policy/judgement.ts';
+import { courseOf } from '../../runbook/course.ts';
 import type { Step } from '../../runbook/step.ts';
 import { line, sentence } from './blocks.ts';
 import { losesData } from './changes.ts';
 import type { Block, Entry, Field, Section } from './model.ts';
 import { stepsQuestion } from './question.ts';
 
+/** So many steps are read at once; of more, a screen and a comment show only what must not be missed. */
+const fewSteps = 5;
+
 /** Nothing where there is nothing to do. */
 export function stepSection(judged: Judged): readonly Section[] {
   const { verdict, changes, runbook, question } = judged;
   if (runbook.length === 0) return [];
   const cautioned = changes.some(destroys) ? 'in a section of their own' : 'nowhere yet';
+  const asked = question === undefined ? [] : [sentence(stepsQuestion(question))];
   return [
     {
       title: `Steps, in order (${runbook.length})`,
       blocks: [
-        ...(question === undefined ? [] : [sentence(stepsQuestion(question))]),
+        ...asked,
         ...opening(verdict, runbook, cautioned),
         { kind: 'entries', entries: stepEntries(runbook), checklist: checklistOf(judged) },
-        ...(runbook.some(({ after }) => after.length > 0)
-          ? [{ kind: 'picture', picture: { kind: 'waits', steps: runbook } } as const]
-          : []),
+        ...waitsOf(runbook),
       ],
+      ...(runbook.length <= fewSteps ? {} : { brief: [...asked, ...briefly(judged, cautioned)] }),
     },
   ];
 }
 
+export const waitsOf = (steps: readonly Step[]): readonly Block[] =>
+  steps.some(({ after }) => after.length > 0) ? [{ kind: 'picture', picture: { kind: 'waits', steps } }] : [];
+
+/** How many there are, which servers stand still, and what destroys. */
+function briefly({ verdict, runbook }: Judged, cautioned: Cautioned): readonly Block[] {
+  const grave = runbook.filter((step) => step.destroys);
+  return [
+    ...opening(verdict, grave, cautioned),
+    ...courseSentences(runbook).map(sentence),
+    ...(grave.length === 0
+      ? [sentence('None of them loses data.')]
+      : [{ kind: 'entries', entries: stepEntries(grave) } as const]),
+    sentence('`ullage steps`, with the same --base and --head, prints them all, as a check-list too.'),
+  ];
+}
+
+/** How long it takes at the least, and who has to do without what meanwhile. */
+export function courseSentences(steps: readonly Step[]): readonly string[] {
+  const { longest, standing } = courseOf(steps);
+  return [
+    ...(longest.length < steps.length
+      ? [
+          `Of the ${steps.length} steps, the longest chain in which each waits for the one before it is ${longest.length} long; the others can be done beside it.`,
+        ]
+      : steps.length > 1
+        ? [`Each of the ${steps.length} steps waits for the one before it.`]
+        : []),
+    ...standing.map(({ server, from, to }) =>
+      to === undefined
+        ? `${server} is shut down in step ${from}, and is not started again.`
+        : `${server} stands still from step ${from} to step ${to}.`,
+    ),
+  ];
+}
+
 /** Steps are ticked off as those of this branch on this main, and only once they may be carried out. */
-const checklistOf = ({ verdict, base, head, runbook }: Judged): string | undefined =>
+export const checklistOf = ({ verdict, base, head, runbook }: Judged): string | undefined =>
   verdict === 'fail'
     ? undefined
     : JSON.stringify([base.commit, head.commit, ...runbook.map(({ key, does }) => [key, does])]);
 
-/** @param cautioned where the report has shown the cautions by now */
-function opening(
+/** Where the report has shown the cautions by now. */
+type Cautioned = 'in a section of their own' | 'nowhere yet';
+
+/** What is said before the steps that are shown. */
+export function opening(
   verdict: Judged['verdict'],
   runbook: readonly Step[],
-  cautioned: 'in a section of their own' | 'nowhere yet',
+  cautioned: Cautioned,
 ): readonly Block[] {
   return [
     sentence(
@@ -92,7 +134,7 @@ const moreFields = (step: Step): readonly Field[] => [
   ),
 ];
 
-function whereOf({ at, server }: Step): string {
+export function whereOf({ at, server }: Step): string {
   switch (at) {
     case 'provider':
       return 'at the provider: ';

@@ -1,0 +1,77 @@
+/** Steps with all that is to be known of each: for whoever carries them out. */
+import { cautions } from '../../base/wording.ts';
+import type { Judged } from '../../policy/judgement.ts';
+import type { Billing } from '../../runbook/billing.ts';
+import { isFinal, type Returning, returningOf } from '../../runbook/returning.ts';
+import type { Step } from '../../runbook/step.ts';
+import { stepId } from '../../runbook/step-id.ts';
+import { showAmount } from './amounts.ts';
+import { advice, line } from './blocks.ts';
+import { losesData } from './changes.ts';
+import type { Entry, Field, Tag } from './model.ts';
+import { whereOf } from './steps.ts';
+
+const ticked: Tag = { word: 'done', tone: 'plain' };
+
+/** @param shown those of the judged steps that are wanted */
+export function fullStepEntries(
+  { verdict, runbook, billing, cost }: Pick<Judged, 'verdict' | 'runbook' | 'billing' | 'cost'>,
+  shown: readonly Step[],
+  done: ReadonlySet<number>,
+): readonly Entry[] {
+  const returning = returningOf(runbook);
+  return shown.map((step) => {
+    const billed = billing.get(step.number);
+    return {
+      number: step.number,
+      // What is not to be carried out is not to be ticked off.
+      ...(verdict === 'fail' ? {} : { id: stepId(step), done: done.has(step.number) }),
+      tag: done.has(step.number) ? ticked : step.destroys ? losesData : undefined,
+      text: `${whereOf(step)}${step.does}`,
+      fields: [
+        ...(step.why === undefined ? [] : [line('why', step.why)]),
+        ...(step.after.length === 0 ? [] : [line('first', `${stepsWords(step.after)} must be done.`)]),
+        ...step.cautions.map((text) => line('caution', text === cautions ? 'See the cautions above.' : text)),
+        ...step.examples.map(
+          ({ command, source }): Field => ({ label: 'example', form: 'example', command, source }),
+        ),
+        ...(step.seen === undefined ? [] : [advice('then', step.seen)]),
+        ...backFields(step, returning.get(step.number)),
+        ...(billed === undefined ? [] : [line('billing', billingWords(billed, cost.currencyBefore))]),
+      ],
+    };
+  });
+}
+
+const stepsWords = (numbers: readonly number[]): string =>
+  `${numbers.length === 1 ? 'step' : 'steps'} ${numbers.join(', ')}`;
+
+/** How to step back, and until when. */
+function backFields(step: Step, returning: Returning | undefined): readonly Field[] {
+  const { until, past = false } = returning ?? {};
+  const limits = [
+    ...(isFinal(step)
+      ? ['This is a point of no return.']
+      : until === undefined
+        ? []
+        : [`Only until step ${until}, which nothing takes back.`]),
+    ...(past ? ['It comes after a point of no return: what was done there stays done.'] : []),
+  ];
+  const said = [...(step.back === undefined ? [] : [step.back]), ...limits].join(' ');
+  return said === '' ? [] : [advice('to step back', said)];
+}
+
+function billingWords(billing: Billing, currency: string): string {
+  const { name } = billing;
+  const monthly = `${showAmount(billing.monthly, currency)} a month`;
+  switch (billing.kind) {
+    case 'begins':
+      return `From here on ${name} is billed, at ${monthly}.`;
+    case 'changes':
+      return `From here on ${name} costs ${monthly}; until now it is ${showAmount(billing.from, currency)}.`;
+    case 'ends':
+      return `From here on ${name} is no longer billed; it costs ${monthly} until now.`;
+    case 'goes on':
+      return `${name} is billed further while it is unattached, at ${monthly}.`;
+  }
+}

@@ -1,0 +1,158 @@
+/** The steps of a judged branch alone: as text, a check-list in Markdown, JSON, a page, or a graph. */
+import { cautions, counted } from '../base/wording.ts';
+import type { Judged } from '../policy/judgement.ts';
+import { courseOf } from '../runbook/course.ts';
+import { isFinal, returningOf } from '../runbook/returning.ts';
+import type { Step } from '../runbook/step.ts';
+import { stepId } from '../runbook/step-id.ts';
+import { remaining } from '../runbook/ticks.ts';
+import { drawReport, type Screen } from './draw.ts';
+import { stepReport } from './json.ts';
+import { jsonText } from './json-text.ts';
+import { drawMarkdown } from './markdown.ts';
+import { mermaid } from './mermaid.ts';
+import { advice, line, sentence } from './model/blocks.ts';
+import type { ReportModel, Section } from './model/model.ts';
+import { stepsQuestion } from './model/question.ts';
+import { fullStepEntries } from './model/step-entries.ts';
+import { checklistOf, courseSentences, opening, waitsOf } from './model/steps.ts';
+import { judgedSentence } from './model/verdict.ts';
+import { drawPage } from './page/document.ts';
+
+export type StepsFormat = 'text' | 'markdown' | 'json' | 'html' | 'mermaid';
+
+/** Who does a step: somebody at the provider, somebody in a guest, or people who make sure. */
+export type Doer = 'provider' | 'guest' | 'people';
+
+export interface StepsOverview {
+  readonly judged: Judged;
+  /** The numbers of the steps that are done. */
+  readonly done: ReadonlySet<number>;
+  /** Of which server steps are wanted, and by whom; all where left out. */
+  readonly server?: string;
+  readonly by?: Doer;
+}
+
+export function reportSteps(overview: StepsOverview, format: StepsFormat, screen: Screen): string {
+  switch (format) {
+    case 'text':
+      return drawReport(stepsModel(overview), screen);
+    case 'markdown':
+      return drawMarkdown(stepsModel(overview));
+    case 'json':
+      return jsonText(stepsJson(overview));
+    case 'html':
+      return drawPage(stepsModel(overview), 'ullage steps --format json');
+    case 'mermaid':
+      return mermaid(wanted(overview), overview.done);
+  }
+}
+
+const doerOf = ({ at }: Step): Doer => (at === 'check' ? 'people' : at);
+
+/** The steps that are asked for, in order. */
+export const wanted = ({ judged, server, by }: StepsOverview): readonly Step[] =>
+  judged.runbook.filter(
+    (step) => (server === undefined || step.server === server) && (by === undefined || doerOf(step) === by),
+  );
+
+function stepsModel(overview: StepsOverview): ReportModel {
+  const { judged, done, server, by } = overview;
+  const { verdict, runbook, question } = judged;
+  const shown = wanted(overview);
+  const { left, next } = remaining(runbook, done);
+  const isWhole = server === undefined && by === undefined;
+  return {
+    tone: verdict === 'fail' ? 'fails' : 'plain',
+    headline: headlineOf(overview),
+    fields: [
+      ...(done.size === 0
+        ? []
+        : [
+            advice(
+              'Now',
+              left.length === 0
+                ? 'All is done. A survey of each server that was worked on confirms it: `ullage survey compare`.'
+                : `${left.length} left; nothing holds up ${counted(next.length, 'step')}: ${next.map(({ number }) => number).join(', ')}.`,
+            ),
+          ]),
+      ...(runbook.length < 2 ? [] : [line('Course', courseSentences(runbook).join(' '))]),
+      ...(isWhole ? [] : [line('Shown', `${shown.length} of ${counted(runbook.length, 'step')}.`)]),
+      line('Judged', judgedSentence(judged)),
+    ],
+    sections: runbook.length === 0 ? [] : [...cautionSection(shown), listed(overview, shown, question)],
+  };
+}
+
+function headlineOf({ judged: { verdict, runbook }, done }: StepsOverview): string {
+  if (runbook.length === 0) return 'There is nothing to carry out';
+  if (verdict === 'fail') return `The verdict is fail: do not carry out any of these ${runbook.length} steps`;
+  return done.size === 0
+    ? `${counted(runbook.length, 'step')} to carry out`
+    : `${done.size} of ${counted(runbook.length, 'step')} done`;
+}
+
+const cautionSection = (shown: readonly Step[]): readonly Section[] =>
+  shown.some((step) => step.cautions.includes(cautions))
+    ? [{ title: 'Cautions', blocks: [sentence(cautions)] }]
+    : [];
+
+function listed(
+  { judged, done }: StepsOverview,
+  shown: readonly Step[],
+  question: Judged['question'],
+): Section {
+  const checklist = checklistOf(judged);
+  return {
+    title: 'Steps, in order',
+    blocks: [
+      ...(question === undefined ? [] : [sentence(stepsQuestion(question))]),
+      ...opening(judged.verdict, shown, 'in a section of their own'),
+      {
+        kind: 'entries',
+        entries: fullStepEntries(judged, shown, done),
+        ...(checklist === undefined ? {} : { checklist }),
+      },
+      ...waitsOf(shown),
+    ],
+  };
+}
+
+function stepsJson(overview: StepsOverview) {
+  const { judged, done } = overview;
+  const { verdict, base, head, on, runbook, billing, cost } = judged;
+  const { longest, turns, standing } = courseOf(runbook);
+  const returning = returningOf(runbook);
+  return {
+    verdict,
+    base: { commit: base.commit },
+    head: { commit: head.commit },
+    on,
+    currency: cost.currencyBefore,
+    done: runbook.filter(({ number }) => done.has(number)).map(stepId),
+    next: remaining(runbook, done).next.map(({ number }) => number),
+    longest,
+    turns,
+    standing: standing.map(({ server, from, to = null }) => ({ server, from, to })),
+    steps: wanted(overview).map((step) => {
+      const billed = billing.get(step.number);
+      const { until = null, past = false } = returning.get(step.number) ?? {};
+      return {
+        step: stepReport(step),
+        done: done.has(step.number),
+        final: isFinal(step),
+        until,
+        past,
+        billing:
+          billed === undefined
+            ? null
+            : {
+                kind: billed.kind,
+                name: billed.name,
+                from: billed.kind === 'changes' ? billed.from.toFixed() : null,
+                monthly: billed.monthly.toFixed(),
+              },
+      };
+    }),
+  };
+}

@@ -1,0 +1,203 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { adoptedIn } from '../../src/change/adoption.ts';
+import { compareEstates } from '../../src/change/compare.ts';
+import { priceEstate } from '../../src/price/cost.ts';
+import { type Money, noMoney, subtractMoney, sumMoney } from '../../src/price/money.ts';
+import { type Billing, billingOf } from '../../src/runbook/billing.ts';
+import { isFinal, returningOf } from '../../src/runbook/returning.ts';
+import { runbookOf } from '../../src/runbook/runbook.ts';
+import { stepId } from '../../src/runbook/step-id.ts';
+import { readTicks, remaining } from '../../src/runbook/ticks.ts';
+import { assembled, estateOf, type Files, pricesOf, settingsOf, valueIn } from '../estate/builder.ts';
+import { pairs } from '../simulator/estates.ts';
+
+const prices = pricesOf(`from: 2026-01-01
+currency: EUR
+tiers:
+  bulk: { rate: "0.05", per: GiB-month }
+  steady: { rate: "0.10", per: GiB-month, flat: "1.50" }
+server-types:
+  small: { running: "0.031", stopped: "0.004" }
+  large: { running: "0.131", stopped: "0.004" }
+`);
+
+function carriedOut(before: string | Files, after: string | Files) {
+  const [base, head] = [before, after].map((each) =>
+    typeof each === 'string' ? estateOf(each) : valueIn(assembled(each)),
+  );
+  if (base === undefined || head === undefined) throw new Error('two estates are compared');
+  const comparison = compareEstates(base, head);
+  const steps = runbookOf(comparison, base, head);
+  const [was, is] = [base, head].map((each) =>
+    valueIn(priceEstate(each, prices, settingsOf(), '2026-11-20')),
+  );
+  if (was === undefined || is === undefined) throw new Error('two estates are priced');
+  const billing = billingOf(steps, { head, renames: comparison.renames, before: was, after: is });
+  return { comparison, steps, billing, was, is };
+}
+
+const one = (keys: string): string => `servers: { scanner: { guest: linux } }
+volumes: { plates: { size: 40 GiB, tier: bulk, file-system: { mount: /plates, type: xfs } } }
+${keys}`;
+const attached = one('attachments: [ { volume: plates, server: scanner } ]');
+
+describe('the way back from a step', () => {
+  it('ends with a deletion, for every step that the deletion waits for', () => {
+    const { steps } = carriedOut(attached, 'servers: { scanner: { guest: linux } }');
+    const ways = returningOf(steps);
+    const deletion = steps.find(({ procedure }) => procedure === 'delete-volume');
+    expect(steps.length).toBeGreaterThan(2);
+    for (const number of deletion?.after ?? []) expect(ways.get(number)?.until).toBe(deletion?.number);
+    expect(deletion && ways.get(deletion.number)).toEqual({ until: deletion?.number, past: false });
+  });
+
+  it('is always open where nothing is grown or destroyed', () => {
+    const { steps } = carriedOut(attached, one(''));
+    expect(steps.map((step) => returningOf(steps).get(step.number))).toEqual(
+      steps.map(() => ({ until: undefined, past: false })),
+    );
+  });
+
+  it('ends with the growth of a volume, and of a file system that cannot be made smaller', () => {
+    const grown = attached.replace('40 GiB', '50 GiB');
+    const final = (type: string) => {
+      const { steps } = carriedOut(attached.replace('xfs', type), grown.replace('xfs', type));
+      return steps.filter(isFinal).map(({ procedure }) => procedure);
+    };
+    expect(final('xfs')).toEqual(['grow-volume', 'grow-mounted']);
+    // resize2fs(8), e2fsprogs 1.47.0: ext4 can be made smaller, unmounted.
+    expect(final('ext4')).toEqual(['grow-volume']);
+  });
+
+  it('of any branch: ends no sooner than with a later step that waits for this one, and is past after it', () => {
+    fc.assert(
+      fc.property(pairs, ([before, after]) => {
+        fc.pre(assembled(before).ok && assembled(after).ok);
+        const { steps } = carriedOut(before, after);
+        const ways = returningOf(steps);
+        const needs = (step: number, other: number): boolean =>
+          step === other || (steps[step - 1]?.after ?? []).some((each) => needs(each, other));
+        for (const step of steps.slice(0, 12)) {
+          const final = steps.filter((each) => isFinal(each) && needs(each.number, step.number));
+          const past = steps.some(
+            (each) => each.number !== step.number && isFinal(each) && needs(step.number, each.number),
+          );
+          expect(ways.get(step.number)).toEqual({ until: final[0]?.number, past });
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+});
+
+describe('what billing does from a step on', () => {
+  it('begins when a volume is created, goes on when it is detached, and ends when it is deleted', () => {
+    const monthly = (before: string, after: string) =>
+      [...carriedOut(before, after).billing.values()].map(({ kind, monthly: sum }) => [kind, sum.toFixed()]);
+    const server = 'servers: { scanner: { guest: linux } }';
+    expect(monthly(server, attached)).toEqual([['begins', '2']]);
+    expect(monthly(attached, one(''))).toEqual([['goes on', '2']]);
+    expect(monthly(attached, server)).toEqual([['ends', '2']]);
+  });
+
+  it('has the new price once a volume is both grown and in its new tier', () => {
+    const { billing } = carriedOut(attached, attached.replace('40 GiB', '50 GiB').replace('bulk', 'steady'));
+    expect([...billing.values()].map((each) => [each.kind, each.monthly.toFixed()])).toEqual([
+      ['changes', '6.5'],
+    ]);
+  });
+
+  it('of any branch: comes to what the whole costs more or less', () => {
+    const moved = (each: Billing): Money => {
+      switch (each.kind) {
+        case 'begins':
+          return each.monthly;
+        case 'changes':
+          return subtractMoney(each.monthly, each.from);
+        case 'ends':
+          return subtractMoney(noMoney, each.monthly);
+        case 'goes on':
+          return noMoney;
+      }
+    };
+    fc.assert(
+      fc.property(pairs, ([before, after]) => {
+        fc.pre(assembled(before).ok && assembled(after).ok);
+        const { comparison, billing, was, is } = carriedOut(before, after);
+        const adopted = adoptedIn(comparison.changes);
+        fc.pre(adopted.servers.size + adopted.volumes.size === 0);
+        expect(sumMoney([...billing.values()].map(moved)).toFixed()).toBe(
+          subtractMoney(is.total, was.total).toFixed(),
+        );
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('steps that are ticked off', () => {
+  const { steps } = carriedOut(attached, attached.replace('40 GiB', '50 GiB'));
+  const [first, second] = steps;
+  const list = (...done: readonly number[]): string =>
+    steps
+      .map(
+        ({ number, does, key }) =>
+          `- [${done.includes(number) ? 'x' : ' '}] **${number}** ${does} \`${stepId({ key, does })}\``,
+      )
+      .join('\n');
+  const ticks = (text: string) => readTicks(text, 'steps.md', steps);
+
+  it('are read from the check-list and from the JSON alike', () => {
+    expect(valueIn(ticks(list(1)))).toEqual(new Set([1]));
+    expect(valueIn(ticks(list(1).replaceAll('\n', '\r\n')))).toEqual(new Set([1]));
+    expect(valueIn(ticks(JSON.stringify({ done: first === undefined ? [] : [stepId(first)] })))).toEqual(
+      new Set([1]),
+    );
+  });
+
+  it('are refused where one is ticked before what it waits for, at its line', () => {
+    const outcome = ticks(list(2));
+    expect(outcome.ok ? [] : outcome.problems.map(({ place, message }) => [place?.line, message])).toEqual([
+      [2, 'step 2 is ticked, and step 1, which must be done first, is not'],
+    ]);
+  });
+
+  it('are refused where the list is of another change', () => {
+    const other = list(1).replace(first === undefined ? '' : stepId(first), '0123456789');
+    const outcome = ticks(other);
+    expect(outcome.ok ? [] : outcome.problems.map(({ message }) => message)).toEqual([
+      'the step 0123456789 is none of this change',
+    ]);
+  });
+
+  it('are refused where the file holds no list at all', () => {
+    for (const text of ['', 'done: everything', '{"steps": []}', '{"done": 3}', '{'])
+      expect(ticks(text).ok).toBe(false);
+  });
+
+  it('have the same id under another number, and another where something else is to be done', () => {
+    expect(second && stepId({ ...second })).toBe(second && stepId({ key: second.key, does: second.does }));
+    expect(new Set(steps.map(stepId)).size).toBe(steps.length);
+  });
+
+  it('and those that are left are all, and some of them can be begun as long as any is left', () => {
+    fc.assert(
+      fc.property(pairs, fc.nat(), ([before, after], draw) => {
+        fc.pre(assembled(before).ok && assembled(after).ok);
+        const all = carriedOut(before, after).steps;
+        expect(new Set(all.map(stepId)).size).toBe(all.length);
+        const done = new Set<number>();
+        for (let turn = draw; ; turn++) {
+          const { left, next } = remaining(all, done);
+          expect(left.length + done.size).toBe(all.length);
+          if (left.length === 0) break;
+          const step = next[turn % next.length];
+          expect(step).toBeDefined();
+          if (step !== undefined) done.add(step.number);
+        }
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
