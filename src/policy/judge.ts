@@ -20,8 +20,6 @@ import { ruleOf } from '../rules/registry.ts';
 import type { Violation } from '../rules/rule.ts';
 import { spendsUnder, unlimitedSpends, unlimitedSumming } from '../rules/spend-limit.ts';
 import type { ChangeView, PolicyChange, View } from '../rules/view.ts';
-import { billingOf } from '../runbook/billing.ts';
-import { runbookOf } from '../runbook/runbook.ts';
 import { type Approvals, heldTo, isMeant, succeed, withStanding } from './approval.ts';
 import { slotChanges } from './changes/slots.ts';
 import { type Difference, differenceOf } from './difference.ts';
@@ -58,6 +56,7 @@ import { noPriceList, type Policy, type Waiver } from './policy.ts';
 import type { Side, Sides } from './revision.ts';
 import { roomChanges } from './rooms.ts';
 import { scopeOf } from './scope.ts';
+import { stepsOf } from './steps.ts';
 import { waiverUse } from './waiver.ts';
 
 export interface JudgeOptions {
@@ -266,10 +265,6 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     used: new Set(findings.flatMap(({ waiver }) => waiver ?? [])),
     outgrown: new Set(findings.flatMap(({ outgrown }) => outgrown ?? [])),
   };
-  const runbook = runbookOf(comparison, base.estate, head.estate, {
-    procedures: policy.procedures,
-    surveys: policy.surveys?.servers ?? [],
-  });
   const uncovered = findings.filter(({ fails, baselineState }) => fails && baselineState !== 'absent');
   return {
     ...verdictOf(change),
@@ -287,13 +282,7 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     findings,
     changes: comparison.changes,
     ...(question === undefined ? {} : { question }),
-    runbook,
-    billing: billingOf(runbook, {
-      head: head.estate,
-      renames: comparison.renames,
-      before: before.view.cost,
-      after: after.view.cost,
-    }),
+    ...stepsOf(sides, comparison, { before: before.view.cost, after: after.view.cost }),
     headroom: headroomChanges(change),
     policyChanges,
     proposed: propose(change, options),

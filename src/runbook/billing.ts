@@ -51,7 +51,7 @@ function changedBy({ procedure, words, carriesOut }: Step) {
     case 'start-server':
       // A server that only stands still on the way is as it was when the month is over.
       return carriesOut.length > 0 ? ({ kind: 'servers', name: server } as const) : undefined;
-    default:
+    default: // billing does not see the other actions
       return undefined;
   }
 }
@@ -89,7 +89,7 @@ function billingFrom(
         ? undefined
         : { kind: 'goes on', name: volume, monthly: line.monthly };
     }
-    default:
+    default: // billing does not see the other actions
       return undefined;
   }
 }

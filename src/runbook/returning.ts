@@ -22,7 +22,7 @@ export function isFinal({ destroys, procedure, words }: Step): boolean {
     case 'grow-mounted':
     case 'grow-unmounted':
       return !canShrink(words.type);
-    default:
+    default: // the other actions can be taken back
       return false;
   }
 }

@@ -1,0 +1,213 @@
+/* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */
+
+/**
+ * The day of the judgement.
+ */
+export type Date = string;
+export type Id = string;
+export type Number = number;
+
+/**
+ * What `ullage steps --format json` prints. Where nothing could be judged it prints the judgement (judgement.json).
+ */
+export interface StepsReport {
+  /**
+   * Where it is `fail` the steps are not to be carried out.
+   */
+  verdict: 'pass' | 'fail';
+  base: Commit;
+  head: Commit1;
+  on: Date;
+  /**
+   * Of every amount, ISO 4217.
+   */
+  currency: string;
+  /**
+   * The ids of the steps that are done. Add those that you have done, and give the file back with --done.
+   */
+  done: Id[];
+  /**
+   * The steps that nothing holds up now.
+   */
+  next: Number[];
+  /**
+   * The longest chain of steps in which each waits for the one before it.
+   */
+  longest: Number[];
+  /**
+   * The steps turn by turn: those of one turn can be done side by side.
+   */
+  turns: Number[][];
+  /**
+   * The servers that stand still, and from which step to which.
+   */
+  standing: {
+    /**
+     * Its name.
+     */
+    server: string;
+    /**
+     * The step that shuts it down.
+     */
+    from: number;
+    /**
+     * The step that starts it again; null where none does.
+     */
+    to: Number | null;
+  }[];
+  /**
+   * The steps that are asked for, in order.
+   */
+  steps: {
+    step: StepReport;
+    /**
+     * Whether it is done.
+     */
+    done: boolean;
+    /**
+     * Whether nothing takes it back.
+     */
+    final: boolean;
+    /**
+     * The step with which the way back from it ends; null where it never does.
+     */
+    until: Number | null;
+    /**
+     * Whether it comes after a step that nothing takes back.
+     */
+    past: boolean;
+    /**
+     * What billing does from it on; null where it sees nothing.
+     */
+    billing: {
+      /**
+       * What it does.
+       */
+      kind: 'begins' | 'changes' | 'ends' | 'goes on';
+      /**
+       * Of which server or volume.
+       */
+      name: string;
+      /**
+       * What it costs a month until then; null where it does not change.
+       */
+      from: string | null;
+      /**
+       * What it costs a month: from then on, or until then where it ends.
+       */
+      monthly: string;
+    } | null;
+  }[];
+}
+/**
+ * Main.
+ */
+export interface Commit {
+  /**
+   * A commit, or `worktree`, or `nothing`.
+   */
+  commit: string;
+}
+/**
+ * What main would be after the merge.
+ */
+export interface Commit1 {
+  /**
+   * A commit, or `worktree`, or `nothing`.
+   */
+  commit: string;
+}
+/**
+ * The step.
+ */
+export interface StepReport {
+  /**
+   * Its place in the order, from 1.
+   */
+  number: number;
+  /**
+   * What it is ticked off by: the same as long as the same is to be done, whatever its number.
+   */
+  id: string;
+  /**
+   * Where it is done: at the provider, inside the server's guest, or by making sure of something.
+   */
+  at: 'provider' | 'guest' | 'check';
+  /**
+   * The server that it is about, or in whose guest it is done; null where there is none.
+   */
+  server: string | null;
+  subject: SubjectReport;
+  /**
+   * What to do.
+   */
+  instruction: string;
+  /**
+   * Why it is needed; null where that goes without saying.
+   */
+  why: string | null;
+  /**
+   * What is to be seen once it is done; null where nothing is.
+   */
+  seen: string | null;
+  /**
+   * How to step back; null where there is nothing to take back.
+   */
+  stepBack: string | null;
+  /**
+   * Whether the step loses data that only a backup can restore.
+   */
+  losesData: boolean;
+  /**
+   * What to make sure of first; never empty where the step loses data.
+   */
+  cautions: string[];
+  /**
+   * How open-source tools of a Linux guest do it. What is in capitals has to be replaced; none of it is meant to be run as it is.
+   */
+  examples: ExampleReport[];
+  /**
+   * The numbers of the steps that must be done first.
+   */
+  after: number[];
+  /**
+   * Which of `changes`, counted from 0, are carried out once this step is done.
+   */
+  carriesOut: number[];
+}
+/**
+ * What it is done to.
+ */
+export interface SubjectReport {
+  /**
+   * The kind of thing.
+   */
+  kind:
+    | 'estate'
+    | 'site'
+    | 'team'
+    | 'label'
+    | 'scope'
+    | 'server'
+    | 'volume'
+    | 'volume-group'
+    | 'file-system'
+    | 'branch';
+  /**
+   * Its name.
+   */
+  name: string;
+}
+/**
+ * A command, as an example.
+ */
+export interface ExampleReport {
+  /**
+   * The command.
+   */
+  command: string;
+  /**
+   * Where it comes from, such as a manual page and its version; `memory` where it was not looked up.
+   */
+  source: string;
+}
