@@ -140,7 +140,7 @@ const sameness: Plugin = {
   },
 };
 
-const written = ['judgement.json', 'survey-comparison.json'];
+const written = ['judgement.json', 'steps.json', 'survey-comparison.json'];
 
 /** A format that is only written has its types beside what writes it. */
 const typesFolder = (name: string): string =>

@@ -19,7 +19,7 @@ import type { GateFlags, ReportTo } from './gate.ts';
 import type { HeadroomFlags } from './headroom.ts';
 import type { NewFlags } from './new.ts';
 import type { PolicyCheckFlags } from './policy.ts';
-import type { AddFlags, SummaryFlags } from './reading.ts';
+import { reading } from './reading-commands.ts';
 import type { RuleFlags } from './rules.ts';
 import type { StepsFlags } from './steps.ts';
 import { survey } from './survey-commands.ts';
@@ -221,48 +221,6 @@ const starter = (above: Command, { finish }: Sink): Command =>
     .option('--now <date>', 'the day whose year the price list begins in (default: today)')
     .addHelpText('after', '\nExamples:\n  ullage new\n  ullage new --repo estate')
     .action(async (flags: NewFlags) => finish(await (await import('./new.ts')).runNew(flags)));
-
-const readingAdd = (above: Command, { finish }: Sink): Command =>
-  above
-    .command('add')
-    .description(
-      'Add what `df -P` printed on one server to the readings. Either all of it is added or nothing.',
-    )
-    .argument('[file]', 'what df printed; - is standard input', '-')
-    .requiredOption('--server <name>', 'the server on which df ran')
-    .option('--at <time>', 'when df ran, RFC 3339 (default: now)')
-    .option('--mount <path...>', 'only these mount points (default: every declared one)')
-    .option('--any-size', 'also accept a size that is far from the declared one')
-    .addOption(repo())
-    .addHelpText(
-      'after',
-      '\nExamples:\n  df -P | ullage reading add --server plate-scanner\n  ullage reading add df.txt --server plate-scanner --at 2026-11-20T06:00:00Z',
-    )
-    .action(async (file: string, flags: AddFlags) =>
-      finish(await (await import('./reading.ts')).runReadingAdd(file, flags)),
-    );
-
-const readingSummary = (above: Command, { finish }: Sink): Command =>
-  above
-    .command('summary')
-    .description(
-      'Summarise the readings: how many there are, their first and last date, what is used, and when it will be full.',
-    )
-    .addOption(repo())
-    .addHelpText('after', '\nExample:\n  ullage reading summary')
-    .action(async (flags: SummaryFlags) =>
-      finish(await (await import('./reading.ts')).runReadingSummary(flags)),
-    );
-
-const reading = (above: Command, sink: Sink): Command =>
-  withCommands(
-    above
-      .command('reading')
-      .summary('keep readings of measured use')
-      .description('Keep readings of measured use, from which headroom and forecasts are calculated.'),
-    [readingAdd, readingSummary],
-    sink,
-  );
 
 /** A fortnight: long enough to have a waiver signed anew. */
 const usualSoon = 14;

@@ -7,6 +7,7 @@ import type { Step } from '../runbook/step.ts';
 import { stepId } from '../runbook/step-id.ts';
 import { remaining } from '../runbook/ticks.ts';
 import { drawReport, type Screen } from './draw.ts';
+import type { StepsReport } from './generated/steps.ts';
 import { stepReport } from './json.ts';
 import { jsonText } from './json-text.ts';
 import { drawMarkdown } from './markdown.ts';
@@ -118,7 +119,7 @@ function listed(
   };
 }
 
-function stepsJson(overview: StepsOverview) {
+function stepsJson(overview: StepsOverview): StepsReport {
   const { judged, done } = overview;
   const { verdict, base, head, on, runbook, billing, cost } = judged;
   const { longest, turns, standing } = courseOf(runbook);
@@ -131,8 +132,8 @@ function stepsJson(overview: StepsOverview) {
     currency: cost.currencyBefore,
     done: runbook.filter(({ number }) => done.has(number)).map(stepId),
     next: remaining(runbook, done).next.map(({ number }) => number),
-    longest,
-    turns,
+    longest: [...longest],
+    turns: turns.map((turn) => [...turn]),
     standing: standing.map(({ server, from, to = null }) => ({ server, from, to })),
     steps: wanted(overview).map((step) => {
       const billed = billing.get(step.number);
