@@ -163,7 +163,7 @@ export interface StepReport {
    */
   cautions: string[];
   /**
-   * How open-source tools of a Linux guest do it. What is in capitals has to be replaced; none of it is meant to be run as it is.
+   * How it is done from a command line, as examples: names that are known are filled in and quoted for a POSIX shell, and what is in capitals has to be replaced. Check each before it is run.
    */
   examples: ExampleReport[];
   /**
