@@ -18,7 +18,8 @@ const wanted: readonly RegExp[] = [
   /^dist\/(?:index\.js|index\.d\.ts|ullage\.cjs|THIRD-PARTY-NOTICES\.txt|sbom\.cdx\.json)$/,
   /^dist\/library\/[\w-]+\.js$/,
   /^dist\/parts\/[\w.-]+\.cjs$/,
-  /^schema\/[\w-]+\.json$/,
+  /^schema\/(?:[\w-]+\.json|README\.md)$/,
+  /^src\/cli\/README\.md$/,
   /^policies\/[\w-]+\.(?:yaml|md)$/,
   /^procedures\/[\w./-]+\.yaml$/,
 ];

@@ -176,7 +176,7 @@ describe('a sign of life', () => {
 
 describe('a hook before each commit', () => {
   it('as the documentation has it stops a commit that fails or cannot be judged, and lets another be made', async () => {
-    const documentation = readFileSync(join(import.meta.dirname, '../../README.md'), 'utf8');
+    const documentation = readFileSync(join(import.meta.dirname, '../../src/cli/README.md'), 'utf8');
     const [, hook = ''] =
       /```sh\n(#!\/bin\/sh\n# \.git\/hooks\/pre-commit\n[\s\S]*?)```/.exec(documentation) ?? [];
     expect(hook).toContain('--worktree');

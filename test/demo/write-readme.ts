@@ -1,3 +1,3 @@
-import { writeReadme } from './readme.ts';
+import { writePages } from './pages.ts';
 
-await writeReadme();
+await writePages();
