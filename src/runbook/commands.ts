@@ -14,7 +14,7 @@ export function examplesOf(
   type: string | undefined,
 ): readonly Example[] {
   return commands.flatMap((command) =>
-    command.types !== undefined && !command.types.some((each) => each === type)
+    (command.types !== undefined && !command.types.some((each) => each === type)) || isForNone(command, fills)
       ? []
       : { command: lineOf(command, fills), source: command.from },
   );
@@ -29,6 +29,11 @@ function lineOf(command: Command, fills: Fills): string {
   }
   return shellLine(argumentsOf(command.run, fills));
 }
+
+/** Whether it is known that there is nothing to do it to. */
+const isForNone = (command: Command, fills: Fills): boolean =>
+  'run' in command &&
+  command.run.some((part) => typeof part === 'string' && several(part, fills)?.length === 0);
 
 /** What a program is given. */
 export const argumentsOf = (run: readonly (string | readonly string[])[], fills: Fills): readonly string[] =>

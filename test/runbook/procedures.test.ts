@@ -4,6 +4,7 @@ import { cautions } from '../../src/base/wording.ts';
 import { readPair } from '../../src/policy/pair.ts';
 import { problemsIn } from '../../src/policy/reader.ts';
 import { actions, isAction } from '../../src/runbook/actions.ts';
+import { examplesOf, type Fills } from '../../src/runbook/commands.ts';
 import { readProcedures } from '../../src/runbook/procedure-file.ts';
 import { gatherProcedures, plainProcedures, procedureFor } from '../../src/runbook/procedures.ts';
 import type { Step } from '../../src/runbook/step.ts';
@@ -220,6 +221,27 @@ describe("an estate's own procedures", () => {
         /imagery\.yaml:3:20: there are no procedures for the guest nightjr of server plate-scanner/,
       ),
     ]);
+  });
+});
+
+describe('a command', () => {
+  const { commands } = procedureFor(plainProcedures, 'stop-use', { guest: 'linux', site: undefined });
+  const lines = (mounts: readonly string[] | undefined) => examplesOf(commands, { mounts }, undefined);
+
+  it('names each of several, is left out where there is none, and stands in capitals where nobody knows', () => {
+    const told = (mounts: readonly string[] | undefined) => lines(mounts).map(({ command }) => command);
+    expect(told(['/plates', "/the captain's"])).toEqual([
+      "fuser --verbose --mount /plates '/the captain'\\''s'",
+    ]);
+    expect(told([])).toEqual([]);
+    expect(told(undefined)).toEqual(['fuser --verbose --mount MOUNTS']);
+  });
+
+  it('has an argument only where what it asks for is declared', () => {
+    const made = procedureFor(plainProcedures, 'make-file-system', { guest: 'linux', site: undefined });
+    const told = (fills: Fills) => examplesOf(made.commands, fills, 'ext4').map(({ command }) => command);
+    expect(told({ type: 'ext4', device: '/dev/vdb' })).toEqual(['mke2fs -t ext4 /dev/vdb']);
+    expect(told({ type: 'ext4', 'inode-ratio': '8192' })).toEqual(['mke2fs -t ext4 -i 8192 DEVICE']);
   });
 });
 
