@@ -27,6 +27,7 @@ export function compareVolumes(
 ): readonly Difference[] {
   const { server } = survey;
   const held = (estate.held.get(server) ?? []).map(({ volume }) => volume);
+  const byDisk = systemsByDisk(survey);
   return [...here].flatMap(([name, disk]): readonly Difference[] => {
     const volume = estate.volumes.get(name);
     if (volume === undefined) return [];
@@ -67,21 +68,29 @@ export function compareVolumes(
           ]),
       ...(volume.fileSystem === undefined || !held.includes(name)
         ? []
-        : compareSystem(volume.fileSystem, systemOnDisk(survey, disk.name, volume.fileSystem), survey)),
+        : compareSystem(volume.fileSystem, systemOnDisk(byDisk, disk.name, volume.fileSystem), survey)),
     ];
   });
 }
 
+/** The file systems that lie on one disk alone, by its name. */
+export function systemsByDisk(survey: Survey): ReadonlyMap<string, readonly SurveyedFileSystem[]> {
+  const byDisk = new Map<string, SurveyedFileSystem[]>();
+  for (const system of survey.fileSystems) {
+    const [only, ...more] = disksUnder(survey, system.device);
+    if (only !== undefined && more.length === 0)
+      byDisk.set(only.name, [...(byDisk.get(only.name) ?? []), system]);
+  }
+  return byDisk;
+}
+
 /** What a volume's own file system is: the one at its mount point, or the only one that lies on the disk. */
 export function systemOnDisk(
-  survey: Survey,
+  byDisk: ReturnType<typeof systemsByDisk>,
   disk: string,
   declared: FileSystem,
 ): SurveyedFileSystem | undefined {
-  const all = survey.fileSystems.filter(({ device }) => {
-    const [only, ...more] = disksUnder(survey, device);
-    return only?.name === disk && more.length === 0;
-  });
+  const all = byDisk.get(disk) ?? [];
   const [only, ...others] = all;
   return (
     all.find(({ mounts }) => mounts.includes(declared.mount)) ?? (others.length === 0 ? only : undefined)

@@ -16,6 +16,7 @@ import {
   isShort,
   partitioning,
   systemOnDisk,
+  systemsByDisk,
   thereAs,
 } from './compare-layers.ts';
 import { disksUnder, matchServer, systemAt, volumesByShownId } from './match.ts';
@@ -128,9 +129,10 @@ function ofServer(
       );
     }
   }
+  const byDisk = systemsByDisk(survey);
   for (const volume of held) {
     const { fileSystem: system } = volume;
-    if (system !== undefined) tell(system, onVolume(volume, system, survey, here.get(volume.name)));
+    if (system !== undefined) tell(system, onVolume(volume, system, survey, byDisk, here.get(volume.name)));
   }
   return { from, members, systems };
 }
@@ -189,10 +191,11 @@ function onVolume(
   volume: Volume,
   system: FileSystem,
   survey: Survey,
+  byDisk: ReturnType<typeof systemsByDisk>,
   disk: SurveyedDevice | undefined,
 ): MeasuredFileSystem | undefined {
   if (disk === undefined || disk.size !== volume.size) return undefined;
-  const found = systemOnDisk(survey, disk.name, system);
+  const found = systemOnDisk(byDisk, disk.name, system);
   const size = found === undefined ? undefined : deviceSize(survey, found);
   if (found === undefined || size === undefined) return undefined;
   const isPart = survey.deviceNamed.get(found.device)?.type === 'part';

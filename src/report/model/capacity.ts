@@ -241,7 +241,7 @@ function determinedBy(accounts: readonly LayerAccount[]): readonly Block[] {
       : [sentence(`Where readings show the real size, that counts: ${listed(measured)}.`)]),
     ...(surveyed.length === 0
       ? []
-      : [sentence(`What surveys show of a file system counts before either: ${listed(surveyed)}.`)]),
+      : [sentence(`Where surveys show what a file system really keeps, that counts: ${listed(surveyed)}.`)]),
   ];
 }
 
