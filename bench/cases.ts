@@ -118,6 +118,16 @@ export function casesOf({ ullage, parseOnce, before }: Programs): readonly Case[
       loads: () => [gate('gate', naming('x.*')), gate('no finding', naming('f.*'))],
     },
     {
+      what: 'gate, 10,000 findings and the estate, as a page',
+      aim: 2,
+      loads: () => {
+        const repository = naming('x.*');
+        const json = gate('as JSON', repository);
+        const page = { name: 'as a page', command: [...json.command, '--format', 'html'] };
+        return [page, { ...json, command: [...json.command, '--format', 'json'] }];
+      },
+    },
+    {
       what: 'audit, each further commit, 20,000 volumes',
       aim: 1.3,
       loads: () => [audited('audit', large), audited('10,000 volumes', usual)],

@@ -72,16 +72,32 @@ function placed(steps: readonly WaitingStep[], direct: ReadonlyMap<number, reado
   return { at, height: y - gap - 8 + radius + 2 };
 }
 
+type Point = readonly [x: number, y: number];
+
+const link = linkVertical<unknown, Point>()
+  .x(([x]) => x)
+  .y(([, y]) => y);
+
+const straight = (source: Point, target: Point): string | null =>
+  link({ source: [source[0], source[1] + radius], target: [target[0], target[1] - radius] });
+
+/** Past the rows between the two, by the side that is nearer: a line behind another step would seem to be that one's. */
+function bowed([fromX, fromY]: Point, [toX, toY]: Point): string {
+  const side = fromX + toX < width ? -1 : 1;
+  const outer = side < 0 ? Math.min(fromX, toX) : Math.max(fromX, toX);
+  const past = outer + side * (gap / 2);
+  const [leave, arrive] = [fromY + gap, toY - gap];
+  const between = gap / 2;
+  return `M${fromX},${fromY + radius}C${fromX},${leave},${past},${fromY + between},${past},${leave}L${past},${arrive}C${past},${toY - between},${toX},${arrive},${toX},${toY - radius}`;
+}
+
 function graph(steps: readonly WaitingStep[], direct: ReadonlyMap<number, readonly number[]>): Html {
   const { at, height } = placed(steps, direct);
-  const link = linkVertical<unknown, readonly [number, number]>()
-    .x(([x]) => x)
-    .y(([, y]) => y);
   const lines = steps.flatMap(({ number }) =>
     (direct.get(number) ?? []).flatMap((each) => {
       const [source, target] = [at.get(each), at.get(number)];
       if (source === undefined || target === undefined) return [];
-      const path = link({ source: [source[0], source[1] + radius], target: [target[0], target[1] - radius] });
+      const path = target[1] - source[1] > 2 * gap ? bowed(source, target) : straight(source, target);
       return path === null ? [] : [html`<path d="${path}"/>`];
     }),
   );
