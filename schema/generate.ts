@@ -1,6 +1,6 @@
 /**
  * Writes what is derived from the schemas and the rules: the rule pack's schema, the types of every format, and the
- * validators; and the survey's script as text. With `--check` it writes nothing and fails when what is there differs from what it would write.
+ * validators; the reference of every key; and the survey's script as text. With `--check` it writes nothing and fails when what is there differs from what it would write.
  */
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -15,6 +15,7 @@ import { rules } from '../src/rules/registry.ts';
 import { actionOf, isAction } from '../src/runbook/actions.ts';
 import { readProcedures } from '../src/runbook/procedure-file.ts';
 import { shapesOf } from './mappings.ts';
+import { withKeys } from './reference.ts';
 
 const schemaFolder = import.meta.dirname;
 const generatedFolder = join(schemaFolder, '../src/read/generated');
@@ -238,6 +239,12 @@ async function bring(path: string, text: string): Promise<void> {
 }
 
 for (const [path, text] of await generated()) await bring(path, text);
+const page = join(schemaFolder, 'README.md');
+const published = new Map<string, unknown>([
+  ...(await schemas()),
+  ['procedure.json', JSON.parse(await procedureSchema())],
+]);
+await bring(page, withKeys(await readFile(page, 'utf8'), published));
 await bring(join(schemaFolder, '../src/policy/generated/shipped.ts'), await shippedPacks());
 await bring(join(schemaFolder, '../src/runbook/generated/shipped.ts'), await shippedProcedures());
 await bring(join(schemaFolder, '../src/survey/generated/script.ts'), await surveyScript());

@@ -5,13 +5,13 @@
 import { stringify } from 'yaml';
 import type { Mapping, Shape } from '../src/read/shape.ts';
 
-type Schema = Readonly<Record<string, unknown>>;
+export type Schema = Readonly<Record<string, unknown>>;
 
-const isSchema = (value: unknown): value is Schema =>
+export const isSchema = (value: unknown): value is Schema =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** The shapes of one format: each mapping with its keys, and each list and mapping of names with an example. */
-export function shapesOf(format: string, files: ReadonlyMap<string, unknown>): readonly Shape[] {
+/** What is asked of schemas that refer to each other. */
+export function schemaReader(files: ReadonlyMap<string, unknown>) {
   const all = new Map([...files].map(([name, schema]) => [name, withWholeReferences(name, schema)]));
   const resolved = (schema: Schema): Schema => {
     if (typeof schema.$ref !== 'string') return schema;
@@ -69,6 +69,13 @@ export function shapesOf(format: string, files: ReadonlyMap<string, unknown>): r
 
   const flow = (value: unknown): string =>
     value === undefined ? '' : stringify(value, { collectionStyle: 'flow', lineWidth: 0 }).trim();
+
+  return { all, resolved, propertiesOf, requiredOf, exampleOf, flow };
+}
+
+/** The shapes of one format: each mapping with its keys, and each list and mapping of names with an example. */
+export function shapesOf(format: string, files: ReadonlyMap<string, unknown>): readonly Shape[] {
+  const { all, resolved, propertiesOf, requiredOf, exampleOf, flow } = schemaReader(files);
 
   function walk(schema: Schema, path: readonly string[], namedBy: string | undefined): readonly Shape[] {
     const properties = propertiesOf(schema);
