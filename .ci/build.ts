@@ -9,9 +9,8 @@
 import { execFileSync } from 'node:child_process';
 import { rmSync, writeFileSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
+import { Extractor, ExtractorConfig, ExtractorLogLevel } from '@microsoft/api-extractor';
 import { type BuildOptions, build, type Metafile, type Plugin } from 'esbuild';
-import { rolldown } from 'rolldown';
-import { dts } from 'rolldown-plugin-dts';
 import { dependencies, name } from '../package.json' with { type: 'json' };
 import { billOfMaterials, bundledIn, notices } from './bundled.ts';
 
@@ -48,28 +47,57 @@ async function buildLibrary() {
   return metafile;
 }
 
-/** One file of declarations: what the library names, what that is made of, and nothing that is our own business. */
-async function declareLibrary(): Promise<void> {
+/**
+ * One file of declarations: what the library names, what that is made of, and nothing that is our own business. A type
+ * that is named in it and not exported is an error.
+ */
+function declareLibrary(): void {
   const declared = join(dist, 'declared');
   const tsconfig = join(source, 'tsconfig.json');
   const typescript = join(top, 'node_modules/typescript/bin/tsc');
   execFileSync(process.execPath, [typescript, '--project', tsconfig, '--outDir', declared], {
     stdio: 'inherit',
   });
-  const rolled = await rolldown({
-    input: join(declared, 'index.d.ts'),
-    external: Object.keys(dependencies),
-    logLevel: 'warn',
-    checks: { pluginTimings: false },
-    // What it reads are declarations already, so that it needs no compiler of its own.
-    plugins: [dts({ dtsOnly: true, tsconfig: false, oxc: true })],
+  const silent = { logLevel: ExtractorLogLevel.None };
+  const config = ExtractorConfig.prepare({
+    configObject: {
+      projectFolder: top,
+      mainEntryPointFilePath: join(declared, 'index.d.ts'),
+      newlineKind: 'lf',
+      // It reads with a compiler of its own, which knows nothing of ours.
+      compiler: {
+        overrideTsconfig: {
+          compilerOptions: {
+            target: 'ES2023',
+            lib: ['ES2023'],
+            module: 'NodeNext',
+            types: ['node'],
+            strict: true,
+            skipLibCheck: true,
+          },
+        },
+      },
+      dtsRollup: { enabled: true, untrimmedFilePath: join(dist, 'index.d.ts') },
+      messages: {
+        extractorMessageReporting: {
+          default: silent,
+          'ae-forgotten-export': { logLevel: ExtractorLogLevel.Error },
+        },
+        tsdocMessageReporting: { default: silent },
+      },
+    },
+    configObjectFullPath: undefined,
+    packageJsonFullPath: join(top, 'package.json'),
   });
-  const { output } = await rolled.generate({ format: 'es' });
-  // What needed the types of Node.js is not among it.
-  const named = output.map((file) => (file.type === 'chunk' ? file.code : '')).join('');
-  writeFileSync(join(dist, 'index.d.ts'), named.replace(/^\/\/\/ <reference types="node" \/>\n/m, ''));
-  await rolled.close();
+  const { succeeded } = Extractor.invoke(config, {
+    messageCallback: (message) => {
+      const isWrong = message.logLevel === ExtractorLogLevel.Error;
+      message.handled = true;
+      if (isWrong) console.error(message.text);
+    },
+  });
   rmSync(declared, { recursive: true });
+  if (!succeeded) throw new Error('the library names what it does not export, or could not be declared');
 }
 
 /** What several commands need: in a file of its own, so that it is not in each of theirs. */
@@ -170,7 +198,7 @@ const start = 'src/cli/ullage.ts';
 const tables = ['src/cli/commands.ts', 'src/cli/survey-commands.ts'];
 
 rmSync(dist, { recursive: true, force: true });
-await declareLibrary();
+declareLibrary();
 const library = await buildLibrary();
 
 const ownFilesOf = (names: readonly string[]) => Promise.all(names.map(ownFile));
