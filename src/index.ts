@@ -1,7 +1,7 @@
 /**
  * Ullage as a library: from files or a repository to a judgement, and from a judgement to a report. Beneath that, the
  * same in steps, as pure functions over immutable values: `readFiles`, `sidesOf`, `judge`; `compareEstates`,
- * `runbookOf`, `priceEstate`.
+ * `priceEstate`.
  *
  * Sizes are `Bytes` (bigint), amounts `Money` (decimal.js) in one currency of ISO 4217, days RFC 3339 full-dates.
  *
@@ -10,7 +10,7 @@
 
 export { judgeRepository } from './audit/judge-repository.ts';
 export type { Outcome, Place, Problem } from './base/problem.ts';
-export type { Room } from './capacity/headroom.ts';
+export type { Layer, Room } from './capacity/headroom.ts';
 export type {
   AttachmentChange,
   Both,
@@ -32,6 +32,7 @@ export type { Renames, RenamesOfKind } from './change/renames.ts';
 export type {
   Attachment,
   Belonging,
+  Declared,
   Estate,
   FileSystem,
   Layout,
@@ -83,8 +84,7 @@ export type { LineAt } from './report/model/findings.ts';
 export { judgementPage as reportHtml } from './report/page/judgement.ts';
 export { reportSarif, type SarifOptions } from './report/sarif.ts';
 export { reportText } from './report/text.ts';
-export type { Amount, Excess, Measure } from './rules/rule.ts';
+export type { Amount, Excess, Level, Measure, Measured, RuleName } from './rules/rule.ts';
 export type { PolicyChange } from './rules/view.ts';
 export { type Course, courseOf, type Standstill } from './runbook/course.ts';
-export { runbookOf, type Wording } from './runbook/runbook.ts';
 export type { Example, Step } from './runbook/step.ts';

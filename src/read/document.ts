@@ -37,6 +37,7 @@ export class FieldPlaces {
   readonly #offsets: Offsets | undefined;
   readonly #lines: Lines | undefined;
 
+  /** @internal */
   constructor(offsets?: Offsets, lines?: Lines) {
     this.#offsets = offsets;
     this.#lines = lines;

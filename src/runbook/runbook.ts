@@ -61,21 +61,6 @@ export interface Wording {
  * @param comparison of the same two estates
  * @param base what is there
  * @param head what is proposed
- *
- * @example
- * ```js
- * import { compareEstates, readFiles, runbookOf } from 'ullage';
- *
- * const revision = async (size) => {
- *   const text = `volumes: { plates-1: { size: ${size}, tier: bulk } }\n`;
- *   const read = await readFiles({ 'storage/a.yaml': text }, size);
- *   if (!read.ok) throw new Error(read.problems[0].message);
- *   return read.value;
- * };
- * const [base, head] = [(await revision('40 GiB')).estate, (await revision('60 GiB')).estate];
- * const steps = runbookOf(compareEstates(base, head), base, head);
- * console.log(steps.map(({ number }) => number).join(' ')); // 1 2
- * ```
  */
 export function runbookOf(
   { changes, renames }: Pick<Comparison, 'changes' | 'renames'>,
