@@ -5,6 +5,7 @@ import { courseOf } from '../runbook/course.ts';
 import { isFinal, returningOf } from '../runbook/returning.ts';
 import type { Step } from '../runbook/step.ts';
 import { stepId } from '../runbook/step-id.ts';
+import type { SurveyedTick } from '../runbook/surveyed-ticks.ts';
 import { remaining } from '../runbook/ticks.ts';
 import { drawReport, type Screen } from './draw.ts';
 import type { StepsReport } from './generated/steps.ts';
@@ -15,8 +16,10 @@ import { mermaid } from './mermaid.ts';
 import { advice, line, sentence } from './model/blocks.ts';
 import type { ReportModel, Section } from './model/model.ts';
 import { stepsQuestion } from './model/question.ts';
+import { stepBackSection } from './model/step-back.ts';
 import { fullStepEntries } from './model/step-entries.ts';
 import { checklistOf, courseSentences, opening, waitsOf } from './model/steps.ts';
+import { surveyedSection } from './model/surveyed-ticks.ts';
 import { judgedSentence } from './model/verdict.ts';
 import { drawPage } from './page/document.ts';
 
@@ -29,6 +32,8 @@ export interface StepsOverview {
   readonly judged: Judged;
   /** The numbers of the steps that are done. */
   readonly done: ReadonlySet<number>;
+  /** What surveys show against the ticks, where ticks were given. */
+  readonly surveyed?: readonly SurveyedTick[];
   /** Of which server steps are wanted, and by whom; all where left out. */
   readonly server?: string;
   readonly by?: Doer;
@@ -81,7 +86,15 @@ function stepsModel(overview: StepsOverview): ReportModel {
       ...(isWhole ? [] : [line('Shown', `${shown.length} of ${counted(runbook.length, 'step')}.`)]),
       line('Judged', judgedSentence(judged)),
     ],
-    sections: runbook.length === 0 ? [] : [...cautionSection(shown), listed(overview, shown, question)],
+    sections:
+      runbook.length === 0
+        ? []
+        : [
+            ...surveyedSection(overview.surveyed ?? []),
+            ...cautionSection(shown),
+            listed(overview, shown, question),
+            ...stepBackSection(runbook, done),
+          ],
   };
 }
 
@@ -132,6 +145,12 @@ function stepsJson(overview: StepsOverview): StepsReport {
     currency: cost.currencyBefore,
     done: runbook.filter(({ number }) => done.has(number)).map(stepId),
     next: remaining(runbook, done).next.map(({ number }) => number),
+    surveyed: (overview.surveyed ?? []).map(({ number, kind, shown }) => ({
+      number,
+      kind,
+      server: shown.server ?? null,
+      message: shown.message,
+    })),
     longest: [...longest],
     turns: turns.map((turn) => [...turn]),
     standing: standing.map(({ server, from, to = null }) => ({ server, from, to })),

@@ -31,6 +31,27 @@ export interface StepsReport {
    */
   next: Number[];
   /**
+   * What surveys show against the ticks; empty where no ticks were given.
+   */
+  surveyed: {
+    /**
+     * The number of the step.
+     */
+    number: number;
+    /**
+     * In which way.
+     */
+    kind: 'ticked and not so' | 'so and not ticked';
+    /**
+     * The server whose survey shows it; null for the provider's list.
+     */
+    server: string | null;
+    /**
+     * What it shows.
+     */
+    message: string;
+  }[];
+  /**
    * The longest chain of steps in which each waits for the one before it.
    */
   longest: Number[];
