@@ -86,5 +86,6 @@ export { reportSarif, type SarifOptions } from './report/sarif.ts';
 export { reportText } from './report/text.ts';
 export type { Amount, Excess, Level, Measure, Measured, RuleName } from './rules/rule.ts';
 export type { PolicyChange } from './rules/view.ts';
+export type { Billing } from './runbook/billing.ts';
 export { type Course, courseOf, type Standstill } from './runbook/course.ts';
 export type { Example, Step } from './runbook/step.ts';
