@@ -233,6 +233,43 @@ describe('the packed package', () => {
     expect(run(process.execPath, [command, 'cost', '--repo', join(folder, 'new')], folder)).toContain('EUR');
   });
 
+  it('is installed and run by the plain shell of the documentation, where there is nothing but Node and Git', () => {
+    const page = readFileSync(join(top, '.github/action/README.md'), 'utf8');
+    const [, script = ''] = /```sh\n(#!\/bin\/sh\n# storage-gate\.sh\n[\s\S]*?)```/.exec(page) ?? [];
+    const { pack, small, large } = strict;
+    const plain = { ...pack, 'policies/storage.yaml': 'use: [starter]\n' };
+    const origin = makeRepository({ files: { ...plain, 'storage/a.yaml': large } });
+    origin.branch('smaller');
+    origin.write({ 'storage/a.yaml': small });
+    origin.commit('smaller');
+    const [packed = ''] = readdirSync(folder).filter((name) => name.endsWith('.tgz'));
+    const home = join(folder, 'empty-home');
+    mkdirSync(home);
+    const gate = (branch: string) => {
+      const checkout = join(folder, `checkout-${branch}`);
+      run('git', ['clone', '--quiet', '--branch', branch, origin.dir, checkout], folder);
+      writeFileSync(join(home, 'storage-gate.sh'), script);
+      const { status } = spawnSync('sh', [join(home, 'storage-gate.sh')], {
+        cwd: checkout,
+        // What npm itself is told, so that it asks the registry that this machine uses, and only for what it lacks.
+        env: {
+          PATH: process.env.PATH,
+          HOME: home,
+          ULLAGE: join(folder, packed),
+          npm_config_prefer_offline: 'true',
+          npm_config_cache: run('npm', ['config', 'get', 'cache'], folder).trim(),
+          npm_config_registry: run('npm', ['config', 'get', 'registry'], folder).trim(),
+        },
+      });
+      return { status, written: readdirSync(join(checkout, 'out')).sort(), checkout };
+    };
+    const written = ['gate.json', 'gate.md', 'gate.sarif', 'gate.xml'];
+    expect(gate('main')).toMatchObject({ status: 0, written });
+    const smaller = gate('smaller');
+    expect(smaller).toMatchObject({ status: 1, written });
+    expect(readFileSync(join(smaller.checkout, 'out/gate.md'), 'utf8')).toContain('no-shrink');
+  }, 120_000);
+
   it('says what its sources say, with all that is loaded when it is used', async () => {
     const { pack, small, large } = strict;
     const repository = makeRepository({ files: { ...pack, 'storage/a.yaml': small } });
