@@ -109,11 +109,14 @@ export function quotaRooms(estate: Estate, settings: Settings): readonly Room[] 
   });
 }
 
+/** The attachment slots of a server, its own or those of its site; undefined where neither says. */
+export const slotsOf = ({ site, attachmentSlots }: Server, settings: Settings): number | undefined =>
+  attachmentSlots ?? (site === undefined ? undefined : settings.sites.get(site)?.attachmentSlots);
+
 /** What attachment slots each server has left; the boot volume takes one. */
 export const slotRooms = (estate: Estate, settings: Settings, servers: Iterable<Server>): readonly Room[] =>
   [...servers].flatMap((server): readonly Room[] => {
-    const atSite = server.site === undefined ? undefined : settings.sites.get(server.site)?.attachmentSlots;
-    const slots = server.attachmentSlots ?? atSite;
+    const slots = slotsOf(server, settings);
     if (slots === undefined) return [];
     return [
       room({

@@ -1,4 +1,5 @@
 /** The steps that carry a change out, and what billing does on the way. */
+import { slotsOf } from '../capacity/headroom.ts';
 import type { Comparison } from '../change/compare.ts';
 import type { EstateCost } from '../price/cost.ts';
 import { billingOf } from '../runbook/billing.ts';
@@ -15,6 +16,7 @@ export function stepsOf(
   const runbook = runbookOf(comparison, base.estate, head.estate, {
     procedures: policy.procedures,
     surveys: policy.surveys?.servers ?? [],
+    slots: (server) => slotsOf(server, policy.settings),
   });
   const billing = billingOf(runbook, { head: head.estate, renames: comparison.renames, ...costs });
   return { runbook, billing };

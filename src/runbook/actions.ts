@@ -89,6 +89,12 @@ export const actions = {
   attach: { at: 'provider', words: ['volume', 'server'], fills: [...volume, ...server] },
   'attach-boot': { at: 'provider', words: ['volume', 'server'], fills: [...volume, ...server] },
   detach: { at: 'provider', words: ['volume', 'server'], fills: [...volume, ...server] },
+  'attach-for-a-while': {
+    at: 'provider',
+    words: ['volume', 'server', 'group'],
+    fills: [...volume, ...server],
+  },
+  'detach-again': { at: 'provider', words: ['volume', 'server', 'group'], fills: [...volume, ...server] },
   'delete-volume': {
     at: 'provider',
     words: ['volume', 'size'],

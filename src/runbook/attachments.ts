@@ -2,17 +2,18 @@
 import type { Subject, VolumeGroup } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
 import type { Draft } from './draft.ts';
+import { earlyExchangeOf, exchangeOf, placeOf } from './exchange.ts';
 import { inOrder, mountKept, unmountSystem } from './mounts.ts';
 import { restart } from './power.ts';
 import type { Carrier, Sides } from './sides.ts';
-import { fetched, madeRoomIn, outOfGroup } from './waits.ts';
+import { fetched, madeRoomIn, outOfGroup, present } from './waits.ts';
 import { volumeSubject } from './words.ts';
 
 /**
  * The members of a group that goes to another server are all detached before the first of them is attached; one that
  * is a member no longer is taken out of its group before it goes anywhere.
  */
-function travelsWith(sides: Sides, volume: string, server: string): readonly string[] {
+export function travelsWith(sides: Sides, volume: string, server: string): readonly string[] {
   const before = sides.groupBefore(volume);
   if (before === undefined) return [];
   const after = sides.head.groupOf.get(volume);
@@ -26,6 +27,78 @@ function travelsWith(sides: Sides, volume: string, server: string): readonly str
     ...madeRoomIn(sides, { kind: 'volume-group', name }),
     ...left.filter((each) => !after.members.includes(each)).map((each) => `leave ${after.name} ${each}`),
   ];
+}
+
+/** A volume that has come into its group elsewhere goes along once all else has left that. */
+function exchangedWith(sides: Sides, volume: string, server: string): readonly string[] {
+  const group = sides.head.groupOf.get(volume)?.name;
+  const exchange = group === undefined ? undefined : earlyExchangeOf(sides, group);
+  if (group === undefined || exchange === undefined || placeOf(exchange) === server) return [];
+  return [
+    `join ${group} ${volume}`,
+    `grow-member ${volume}`,
+    `detached ${group}`,
+    `return ${volume}`,
+    ...sides.membersBefore(group).flatMap((each) => [`leave ${group} ${each}`, `replaced ${each}`]),
+  ];
+}
+
+/**
+ * Brings a volume to where its group is exchanged before that goes anywhere, and takes it off there when that is
+ * done: at which server, and what must be done before it is taken into the group.
+ */
+export function bring(
+  draft: Draft,
+  group: string,
+  volume: string,
+): { readonly server: string | undefined; readonly after: readonly string[] } | undefined {
+  const { sides } = draft;
+  const exchange = earlyExchangeOf(sides, group);
+  if (exchange === undefined) return undefined;
+  const server = placeOf(exchange);
+  if (server === undefined) return { server, after: [...fetched(sides, volume, ''), `replaced ${volume}`] };
+  const before = sides.base.groups.get(sides.baseName('groups', group));
+  const homes = sides.carrierHoldersAfter({ kind: 'volume-group', name: group });
+  if (before !== undefined && !homes.includes(server)) takeOut(draft, before, group, server);
+  const subject = volumeSubject(volume);
+  const size = sides.head.volumes.get(volume)?.size;
+  const words = { size: size === undefined ? 'its size' : exactSize(size) };
+  if (sides.holdersBefore(volume).includes(server)) {
+    const former = sides.base.volumes.get(sides.baseName('volumes', volume))?.size;
+    if (former !== undefined && size !== undefined && former < size)
+      draft.want(`see-size ${volume} ${server}`, 'see-size', subject, {
+        server,
+        words,
+        early: true,
+        after: [`grow ${volume}`],
+      });
+    return { server, after: present(volume, server) };
+  }
+  if (sides.holdersAfter(volume).includes(server)) return { server, after: present(volume, server) };
+  // What stays with another server goes from there and comes back.
+  const others = sides.holdersBefore(volume).filter((each) => sides.holdersAfter(volume).includes(each));
+  const taken = others.map((each) => detach(draft, volume, each));
+  for (const each of others) attach(draft, volume, each);
+  const lent = draft.want(`lend ${volume}`, 'attach-for-a-while', subject, {
+    server,
+    words: { group },
+    after: [...fetched(sides, volume, server), ...taken, `replaced ${volume}`],
+  });
+  const seen = draft.want(`see-lent ${volume}`, 'see-device', subject, {
+    server,
+    words,
+    early: true,
+    after: [lent],
+  });
+  const returned = draft.want(`return ${volume}`, 'detach-again', subject, {
+    server,
+    words: { group },
+    after: [`join ${group} ${volume}`, `deactivate ${group} ${server}`, `export ${group} ${server}`],
+  });
+  draft.wait(`detached ${group}`, [returned]);
+  for (const each of [`start ${server}`, `move-server ${server}`, `delete-server ${server}`])
+    draft.wait(each, [returned]);
+  return { server, after: [seen] };
 }
 
 export function attach(draft: Draft, volume: string, server: string): string {
@@ -42,6 +115,7 @@ export function attach(draft: Draft, volume: string, server: string): string {
     after: [
       ...fetched(sides, volume, server),
       ...travelsWith(sides, volume, server),
+      ...exchangedWith(sides, volume, server),
       `create-server ${server}`,
       `move-server ${server}`,
       ...(boots ? [`stop ${server}`, ...(old === undefined ? [] : [`detach ${old} ${server}`])] : []),
@@ -51,9 +125,14 @@ export function attach(draft: Draft, volume: string, server: string): string {
     restart(draft, server);
     return key;
   }
+  const group = sides.head.groupOf.get(volume)?.name ?? '';
+  const exchange = earlyExchangeOf(sides, group);
+  // A server that mounts it as it starts has to find all of it.
+  if (exchange !== undefined && !sides.runsBefore(server)) draft.wait(`start ${server}`, [key]);
   const size = sides.head.volumes.get(volume)?.size;
   draft.want(`see ${volume} ${server}`, 'see-device', subject, {
     server,
+    early: exchange !== undefined && placeOf(exchange) === server,
     words: { size: size === undefined ? 'its size' : exactSize(size) },
     after: [key],
   });
@@ -72,13 +151,31 @@ function takeIn(draft: Draft, volume: string, server: string): void {
   const left = former === undefined ? undefined : sides.headName('groups', former.name);
   if (left !== undefined && sides.leavesAt(left) === server)
     draft.wait(`activate ${left} ${server}`, [`see ${volume} ${server}`]);
+  const whole = left === undefined ? undefined : sides.head.groups.get(left);
+  if (whole !== undefined && exchangeOf(sides, whole.name)?.place === 'there')
+    activate(draft, whole, server, sides.membersBefore(whole.name), [`see ${volume} ${server}`]);
   if (group === undefined || sides.made.has(group.name)) return;
-  // A member that only joins comes to a group that is there already.
-  const isGroups = sides.headName('groups', sides.groupBefore(volume)?.name ?? '') === group.name;
+  // A member that only joins comes to a group that is there already, but where it has been taken into it before.
+  const was = sides.headName('groups', sides.groupBefore(volume)?.name ?? '') === group.name;
+  const exchange = earlyExchangeOf(sides, group.name);
+  const exchanged = exchange !== undefined && placeOf(exchange) !== server;
+  const isGroups = was || exchanged;
   if (!isGroups && !sides.adopted.groups.has(group.name)) return;
+  const members = was && !exchanged ? sides.membersBefore(group.name) : group.members;
+  activate(draft, group, server, members, [`see ${volume} ${server}`]);
+}
+
+/** @param seen what shows one of its members there */
+function activate(
+  draft: Draft,
+  group: VolumeGroup,
+  server: string,
+  members: readonly string[],
+  seen: readonly string[],
+): void {
+  const { sides } = draft;
   const carrier: Carrier = { kind: 'volume-group', name: group.name };
   const key = `activate ${group.name} ${server}`;
-  const seen = [`see ${volume} ${server}`];
   if (draft.has(key)) {
     draft.wait(draft.has(`import ${group.name} ${server}`) ? `import ${group.name} ${server}` : key, seen);
     return;
@@ -87,7 +184,6 @@ function takeIn(draft: Draft, volume: string, server: string): void {
     .carrierHoldersBefore(carrier)
     .some((holder) => sides.runsBefore(holder) && !sides.carrierHoldersAfter(carrier).includes(holder));
   const subject: Subject = { kind: 'volume-group', name: group.name };
-  const members = isGroups ? sides.membersBefore(group.name) : group.members;
   const words = { group: group.name, count: members.length.toString() };
   const taken = exported
     ? [
@@ -100,6 +196,15 @@ function takeIn(draft: Draft, volume: string, server: string): void {
     : seen;
   draft.want(key, 'activate', subject, { server, words, after: [...taken] });
   for (const each of inOrder(group.fileSystems)) mountKept(draft, each, server, [key]);
+}
+
+/** What is taken into a group where both are goes from there with it. */
+function joinedBefore(sides: Sides, volume: string, server: string): readonly string[] {
+  const group = sides.head.groupOf.get(volume)?.name;
+  const exchange = group === undefined ? undefined : earlyExchangeOf(sides, group);
+  if (exchange === undefined || placeOf(exchange) !== server || sides.holdersAfter(volume).includes(server))
+    return [];
+  return [`join ${group} ${volume}`, `deactivate ${group} ${server}`, `export ${group} ${server}`];
 }
 
 export function detach(draft: Draft, volume: string, server: string): string {
@@ -126,6 +231,7 @@ export function detach(draft: Draft, volume: string, server: string): string {
             `export ${name} ${server}`,
           ]),
       `replaced ${volume}`,
+      ...joinedBefore(sides, volume, server),
     ],
   });
   if (boots) restart(draft, server);
@@ -134,7 +240,8 @@ export function detach(draft: Draft, volume: string, server: string): string {
     group !== undefined && sides.head.groupOf.get(volume)?.name !== name && sides.head.groups.has(name ?? '');
   // A guest that starts with it would take it into use; but what leaves its group there does so once it is up.
   const leavesThere = stays && name !== undefined && sides.leavesAt(name) === server;
-  if (!leavesThere || sides.runsBefore(server)) draft.wait(`start ${server}`, [key]);
+  const late = name !== undefined && exchangeOf(sides, name)?.place === 'late';
+  if (!leavesThere || (sides.runsBefore(server) && !late)) draft.wait(`start ${server}`, [key]);
   // A member that leaves its group first goes by itself; any other takes the group out of use, and so does one
   // that several servers hold at once, on all of them but the one where it leaves.
   if (group !== undefined && name !== undefined && (!stays || sides.leavesAt(name) !== server)) {
@@ -162,7 +269,14 @@ export function takeOut(draft: Draft, group: VolumeGroup, name: string, server: 
   const travels = elsewhere.length > 0 && !elsewhere.includes(server);
   if (travels && !draft.has(`detached ${name}`)) {
     const count = sides.membersBefore(name).length.toString();
-    draft.want(`detached ${name}`, 'check-detached', subject, { words: { group: name, count } });
+    const left = sides.leavesAt(name);
+    const leaving = sides.membersBefore(name).filter((each) => sides.head.groupOf.get(each)?.name !== name);
+    draft.want(`detached ${name}`, 'check-detached', subject, {
+      words: { group: name, count },
+      after: leaving.map((each) =>
+        left !== undefined && elsewhere.includes(left) ? `detach ${each} ${server}` : `leave ${name} ${each}`,
+      ),
+    });
   }
   if (draft.has(`deactivate ${name} ${server}`)) return;
   // A server that stands still, and goes on holding the group, has nothing to let go of.

@@ -12,6 +12,10 @@ export interface Wanted {
   readonly server: string | undefined;
   readonly words: Readonly<Record<string, string>>;
   readonly cautions: readonly string[];
+  /** Done where something is, before it goes from there or that server stops, though most such are done where it comes to. */
+  readonly early: boolean;
+  /** It is about volumes that are at different sites, and cannot be done at either. */
+  readonly apart: boolean;
 }
 
 /** Done where something is, before it goes from there. */
@@ -34,6 +38,15 @@ export const leaving: ReadonlySet<ActionName> = new Set<ActionName>([
   'remove-group',
 ]);
 
+/** What takes an attachment slot of its server, and what gives one back. */
+const taking: ReadonlySet<ActionName> = new Set<ActionName>([
+  'attach',
+  'attach-boot',
+  'attach-smaller',
+  'attach-for-a-while',
+]);
+const giving: ReadonlySet<ActionName> = new Set<ActionName>(['detach', 'detach-old', 'detach-again']);
+
 export class Draft {
   readonly sides: Sides;
   readonly #plan = new Plan<Wanted>();
@@ -51,8 +64,12 @@ export class Draft {
     this.#plan.wait(key, after);
   }
 
-  inOrder(): readonly Placed<Wanted>[] {
-    return this.#plan.inOrder();
+  /** @param slots the attachment slots of a server, where they are known */
+  inOrder(slots: (server: string) => number | undefined): readonly Placed<Wanted>[] {
+    return this.#plan.inOrder((server) => {
+      const all = slots(server);
+      return all === undefined ? undefined : all - this.sides.heldBefore(server).length;
+    });
   }
 
   /** @returns the key */
@@ -67,15 +84,43 @@ export class Draft {
       readonly cautions?: readonly string[];
       /** It is done where something comes to, once its server is up again. */
       readonly comes?: boolean;
+      readonly early?: boolean;
+      readonly apart?: boolean;
       readonly turn?: 'check' | 'ahead' | 'act' | 'delete';
     } = {},
   ): string {
-    const { server, words = {}, after = [], cautions: own = [], comes = false, turn = 'act' } = more;
+    const {
+      server,
+      words = {},
+      after = [],
+      cautions: own = [],
+      comes = false,
+      early = false,
+      apart = false,
+      turn = 'act',
+    } = more;
     const all = { volume: subject.name, server: server ?? 'its server', ...words };
-    const act = { procedure, subject, server, words: all, cautions: own };
+    const act = { procedure, subject, server, words: all, cautions: own, early, apart };
     if (actionOf(procedure).at === 'guest' && server !== undefined)
-      this.#whileItRuns(key, leaving.has(procedure) && !comes, server);
-    return this.#plan.want(key, act, after, turn);
+      this.#whileItRuns(key, early || (leaving.has(procedure) && !comes), server);
+    // Lent to a server that runs, it comes back before those that stand still with it are started.
+    if (actionOf(procedure).at === 'guest' && server === undefined && (early || leaving.has(procedure))) {
+      const on = words.on ?? subject.name;
+      const holders = (['volume', 'volume-group'] as const).flatMap((kind) =>
+        this.sides.carrierHoldersBefore({ kind, name: on }),
+      );
+      for (const each of holders) if (!this.sides.runsBefore(each)) this.#plan.wait(`start ${each}`, [key]);
+    }
+    return this.#plan.want(key, act, after, {
+      turn,
+      takes:
+        taking.has(procedure) || (procedure === 'create-server' && this.#boots(server)) ? server : undefined,
+      gives: giving.has(procedure) ? server : undefined,
+    });
+  }
+
+  #boots(server: string | undefined): boolean {
+    return this.sides.head.servers.get(server ?? '')?.boot !== undefined;
   }
 
   /** What leaves is done before a server stops, and what comes once it is up. */

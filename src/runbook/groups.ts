@@ -1,13 +1,14 @@
 /** What each kind of change to a volume group wants. */
 import type { ChangeOf } from '../change/change.ts';
 import { exactSize } from '../estate/size.ts';
-import { takeOut } from './attachments.ts';
+import { bring, takeOut } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
+import { exchangeOf } from './exchange.ts';
 import { installOver } from './install.ts';
 import type { Carrier } from './sides.ts';
 import { goneWith } from './volume-deletion.ts';
-import { boughtFor, cleared, madeRoomIn, ready, staysPut, workplace } from './waits.ts';
+import { boughtFor, cleared, madeRoomIn, ready, workplace } from './waits.ts';
 import { layoutWords, listed, sorted, volumeSubject } from './words.ts';
 
 export function makeGroup(draft: Draft, { after: group, wipes }: ChangeOf<'group-created'>): string {
@@ -88,24 +89,32 @@ export function memberJoined(
     const checked = checkGroup(draft, after, starter, installed);
     return installed[0] ?? checked;
   }
-  const server = sides.homeOf({ kind: 'volume-group', name });
+  const early = bring(draft, name, volume);
+  const home = sides.homeOf({ kind: 'volume-group', name });
+  const server = early === undefined ? home : early.server;
   const key = draft.want(
     `join ${name} ${volume}`,
     wipes.length > 0 ? 'join-group-over' : 'join-group',
     subject,
     {
       server,
+      early: early !== undefined,
       words: { volume, group: name, on: name },
       after: [
-        ...ready({ kind: 'volume', name: volume }, server),
         ...cleared(sides, volume),
-        `activate ${name} ${server ?? ''}`,
-        `rename-group ${name}`,
+        ...(early === undefined
+          ? [
+              ...ready({ kind: 'volume', name: volume }, home),
+              ...after.members.map((each) => `copy-across ${each}`),
+              `activate ${name} ${home ?? ''}`,
+              `rename-group ${name}`,
+            ]
+          : early.after),
         ...(wipes.length > 0 ? [checkBackup(draft, volumeSubject(volume), volume)] : []),
       ],
     },
   );
-  checkGroup(draft, after, server, [key]);
+  checkGroup(draft, after, home, [key, `activate ${name} ${home ?? ''}`]);
   return key;
 }
 
@@ -115,10 +124,11 @@ export function memberLeft(draft: Draft, { volume, after, subject }: ChangeOf<'m
   const carrier: Carrier = { kind: 'volume-group', name };
   const holders = sides.carrierHoldersBefore(carrier);
   const { server, comes, there } = workplace(sides, carrier);
-  const stays = staysPut(sides, carrier);
+  const exchange = exchangeOf(sides, name);
   const key = draft.want(`leave ${name} ${volume}`, 'leave-group', subject, {
     server,
-    comes,
+    comes: comes || exchange?.place === 'late',
+    apart: exchange?.place === 'apart',
     words: { volume, group: name, on: name },
     after: [
       ...holders.flatMap((holder) => (holder === server ? [] : [`deactivate ${name} ${holder}`])),
@@ -127,7 +137,7 @@ export function memberLeft(draft: Draft, { volume, after, subject }: ChangeOf<'m
       ...there,
     ],
   });
-  checkGroup(draft, after, sides.homeOf(carrier), stays ? [key] : []);
+  checkGroup(draft, after, sides.homeOf(carrier), [key]);
   return key;
 }
 

@@ -9,9 +9,9 @@
 import { own } from '../change/adoption.ts';
 import type { Change } from '../change/change.ts';
 import type { Comparison } from '../change/compare.ts';
-import type { Estate } from '../estate/estate.ts';
+import type { Estate, Server } from '../estate/estate.ts';
 import type { Survey } from '../survey/survey.ts';
-import { type ActionName, actionOf } from './actions.ts';
+import { actionOf } from './actions.ts';
 import { attachmentThere, layersThere, serverThere, volumeThere } from './adoption.ts';
 import { attach, detach } from './attachments.ts';
 import { examplesOf } from './commands.ts';
@@ -34,7 +34,7 @@ import { type Procedures, plainProcedures, procedureFor } from './procedures.ts'
 import { bootSwapped, serverCreated, serverDeleted, whileStopped } from './servers.ts';
 import { Sides } from './sides.ts';
 import { volumeShrunk } from './smaller-volumes.ts';
-import type { Step } from './step.ts';
+import type { Snag, Step } from './step.ts';
 import { filled } from './template.ts';
 import { deleteVolume, unprotect } from './volume-deletion.ts';
 import {
@@ -52,6 +52,8 @@ export interface Wording {
   readonly procedures?: Procedures;
   /** What device names are taken from; none where left out. */
   readonly surveys?: readonly Survey[];
+  /** The attachment slots of a server; its own where left out. */
+  readonly slots?: (server: Server) => number | undefined;
 }
 
 /**
@@ -66,7 +68,11 @@ export function runbookOf(
   { changes, renames }: Pick<Comparison, 'changes' | 'renames'>,
   base: Estate,
   head: Estate,
-  { procedures = plainProcedures, surveys = [] }: Wording = {},
+  {
+    procedures = plainProcedures,
+    surveys = [],
+    slots = ({ attachmentSlots }) => attachmentSlots,
+  }: Wording = {},
 ): readonly Step[] {
   if (changes.length === 0) return [];
   const sides = new Sides(base, head, renames, changes, surveys);
@@ -79,18 +85,21 @@ export function runbookOf(
     if (carried === undefined) carriesOut.set(key, [index]);
     else carried.push(index);
   });
-  const placed = draft.inOrder();
+  const placed = draft.inOrder((name) => {
+    const server = head.servers.get(name) ?? sides.serverBefore(name);
+    return server === undefined ? undefined : slots(server);
+  });
   const numbers = new Map(placed.map(({ key }, index) => [key, index + 1]));
   const numbered = (keys: readonly string[]): readonly number[] =>
     keys.flatMap((key) => numbers.get(key) ?? []).sort((a, b) => a - b);
-  return placed.map(({ key, act, after, atOdds }, index) =>
+  return placed.map(({ key, act, after, atOdds, noPlaceAt }, index) =>
     stepOf(
       sides,
       procedures,
       act,
       { key, number: index + 1 },
       numbered(after),
-      numbered(atOdds),
+      snagOf(act, numbered(atOdds), noPlaceAt),
       carriesOut.get(key) ?? [],
     ),
   );
@@ -224,10 +233,10 @@ function stepOf(
   wanted: Wanted,
   named: Pick<Step, 'key' | 'number'>,
   after: readonly number[],
-  atOdds: readonly number[],
+  snag: Snag | undefined,
   carriesOut: readonly number[],
 ): Step {
-  const { procedure: name, subject, server, words, cautions: more } = wanted;
+  const { procedure: name, subject, server, words, cautions: more, early } = wanted;
   const { at, destroys } = actionOf(name);
   const where = {
     guest: server === undefined ? undefined : sides.guest(server),
@@ -241,10 +250,7 @@ function stepOf(
   const inCommands = shown.filter(({ disk }) => examples.some(({ command }) => command.includes(disk.name)));
   const does = filled(procedure.does, words);
   const why = said(procedure.why);
-  const odds =
-    atOdds.length === 0
-      ? undefined
-      : `It should wait for step ${atOdds.join(', ')}, which waits for this one: settle by hand which goes first.`;
+  const odds = snag === undefined ? undefined : snagWords(snag);
   return {
     ...named,
     procedure: name,
@@ -252,7 +258,10 @@ function stepOf(
     at,
     server,
     subject,
-    does: at === 'guest' ? whenUp(sides, name, server, words.on ?? subject.name, does) : does,
+    does:
+      at === 'guest'
+        ? whenUp(sides, early || leaving.has(name), server, words.on ?? subject.name, does)
+        : does,
     why: odds === undefined ? why : why === undefined ? odds : `${why} ${odds}`,
     seen: said(procedure.seen),
     back: said(procedure.back),
@@ -265,6 +274,7 @@ function stepOf(
     ],
     examples,
     after,
+    snag,
     carriesOut,
   };
 }
@@ -287,17 +297,38 @@ const deviceCautions = (shown: readonly ShownDisk[]): readonly string[] =>
         `Device names may change when a server starts anew: make sure of them first. ${shown.map(shownWords).join(' ')}`,
       ];
 
+function snagOf(
+  { apart, words, subject }: Wanted,
+  atOdds: readonly number[],
+  noPlaceAt: string | undefined,
+): Snag | undefined {
+  if (atOdds.length > 0) return { kind: 'circle', steps: atOdds };
+  if (apart) return { kind: 'apart', group: words.group ?? subject.name };
+  return noPlaceAt === undefined ? undefined : { kind: 'no-slot', server: noPlaceAt };
+}
+
+function snagWords(snag: Snag): string {
+  switch (snag.kind) {
+    case 'circle':
+      return `It should wait for step ${snag.steps.join(', ')}, which waits for this one: settle by hand which goes first, or change it in two branches, with a spare volume or slot between.`;
+    case 'apart':
+      return `The other members of volume group ${snag.group} are at another site then, where this cannot be done: settle by hand how its contents come there, or change the members in one branch and the site in another.`;
+    case 'no-slot':
+      return `All attachment slots of ${snag.server} are taken by then, and none can be freed before: free one first, or detach something meanwhile.`;
+  }
+}
+
 /** A guest can only be worked in while it runs. */
 function whenUp(
   sides: Sides,
-  procedure: ActionName,
+  leaves: boolean,
   server: string | undefined,
   what: string,
   does: string,
 ): string {
   const later = `${does.charAt(0).toLowerCase()}${does.slice(1)}`;
   // What a stopped server is to give up, or nobody holds, can be got at where one runs.
-  if (leaving.has(procedure)) {
+  if (leaves) {
     const runs = server !== undefined && (sides.runsBefore(server) || sides.runsAfter(server));
     return runs ? does : `With a server that runs and holds ${what}: ${later}`;
   }

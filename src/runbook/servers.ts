@@ -1,15 +1,16 @@
 /** What each kind of change to a server wants. */
 import type { ChangeOf } from '../change/change.ts';
 import { volumeThere } from './adoption.ts';
+import { travelsWith } from './attachments.ts';
 import type { Draft } from './draft.ts';
 import { restart, stop } from './power.ts';
-import { fetched } from './waits.ts';
+import { cleared, fetched } from './waits.ts';
 import { serverSubject } from './words.ts';
 
 export function serverCreated(draft: Draft, { after, subject }: ChangeOf<'server-created'>): string {
   const { sides } = draft;
   const { name, boot, power, type, site } = after;
-  const ready = boot === undefined ? [] : fetched(sides, boot, name);
+  const ready = boot === undefined ? [] : [...fetched(sides, boot, name), ...travelsWith(sides, boot, name)];
   return draft.want(`create-server ${name}`, 'create-server', subject, {
     server: name,
     words: {
@@ -74,7 +75,12 @@ export function bootSwapped(draft: Draft, { before, after, subject }: ChangeOf<'
       ...old,
       ...(after.boot === undefined
         ? []
-        : [`attach ${after.boot} ${name}`, `fill ${after.boot}`, `install ${after.boot}`]),
+        : [
+            `attach ${after.boot} ${name}`,
+            `fill ${after.boot}`,
+            `install ${after.boot}`,
+            ...cleared(sides, after.boot),
+          ]),
     ],
   });
 }

@@ -104,6 +104,24 @@ export class Sides {
       this.carrierHoldersBefore(carrier).find((server) => this.runsBefore(server)) ??
       this.carrierHoldersAfter(carrier).find(
         (server) => this.#goesOnRunning(server) && this.#comesWhole(carrier, server),
+      ) ??
+      this.carrierHoldersBefore(carrier).find((server) => this.#isStartedWith(carrier, server))
+    );
+  }
+
+  /** Whether a server that stands still is started with what it goes on holding. */
+  #isStartedWith(carrier: Carrier, server: string): boolean {
+    const after = this.head.servers.get(server);
+    return (
+      carrier.kind === 'volume-group' &&
+      after?.power === 'running' &&
+      this.serverBefore(server)?.site === after.site &&
+      this.carrierHoldersAfter(carrier).includes(server) &&
+      this.membersBefore(carrier.name).every(
+        (member) =>
+          this.holdersBefore(member).includes(server) &&
+          ![after.boot, this.bootBefore(server)].includes(member) &&
+          !this.madeAnew.has(member),
       )
     );
   }
@@ -216,6 +234,12 @@ export class Sides {
 
   systemKey({ on, mount }: FileSystem): string {
     return `${on.kind} ${this.headCarrierName(on)} ${mount}`;
+  }
+
+  /** Where the head mounts it. */
+  headMount({ name, mount }: FileSystem): string {
+    const renamed = this.headName('fileSystems', name);
+    return renamed === name ? mount : renamed.slice(renamed.indexOf(':') + 1);
   }
 
   /** The server in whose guest something comes to be, and none where nobody holds it. */

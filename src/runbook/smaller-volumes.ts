@@ -4,6 +4,7 @@ import { exactSize } from '../estate/size.ts';
 import { attach, detach } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
+import { exchangeOf } from './exchange.ts';
 import { restart } from './power.ts';
 import { deleteOld } from './volume-deletion.ts';
 import { volumeMovedSite } from './volumes.ts';
@@ -37,6 +38,7 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
       {
         server,
         words: { group: sides.headName('groups', group?.name ?? '') },
+        apart: grouped && exchangeOf(sides, stillIn.name)?.place === 'apart',
         // A member that leaves its group for good has nothing on it then.
         after: [
           beside,
@@ -52,7 +54,8 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
         ],
       },
     );
-    if (grouped) checkGroup(draft, stillIn, server, [swapped]);
+    if (grouped)
+      checkGroup(draft, stillIn, sides.homeOf({ kind: 'volume-group', name: stillIn.name }), [swapped]);
     const own = before.fileSystem;
     const gone = own === undefined ? [] : [`unmount ${sides.systemKey(own)} ${server}`];
     const idle = group === undefined ? [] : [`deactivate ${sides.headName('groups', group.name)} ${server}`];
@@ -69,7 +72,14 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
     if (server !== undefined && boots) restart(draft, server);
     const holders = sides.holdersBefore(name);
     const detached = holders.map((holder) => detach(draft, name, holder));
-    draft.want(`fill ${name}`, 'fill-smaller', subject, { after: [made, backup, ...detached] });
+    const room =
+      grouped && exchangeOf(sides, stillIn.name)?.place !== 'late'
+        ? [...madeRoomIn(sides, { kind: 'volume-group', name: stillIn.name }), ...boughtFor(sides, stillIn)]
+        : [];
+    draft.want(`fill ${name}`, 'fill-smaller', subject, {
+      after: [made, backup, ...detached, ...room],
+      apart: grouped && exchangeOf(sides, stillIn.name)?.place === 'apart',
+    });
     out.push(`fill ${name}`);
     for (const holder of holders) {
       if (sides.holdersAfter(name).includes(holder)) out.push(attach(draft, name, holder));

@@ -8,6 +8,15 @@ export interface Example {
   readonly source: string;
 }
 
+/** Why no order of the steps carries a change out, at the step where that shows. */
+export type Snag =
+  /** It should wait for those steps, and they wait for it. */
+  | { readonly kind: 'circle'; readonly steps: readonly number[] }
+  /** It moves what a volume group holds to volumes at another site. */
+  | { readonly kind: 'apart'; readonly group: string }
+  /** It takes an attachment slot where none is free, and none can be given back before. */
+  | { readonly kind: 'no-slot'; readonly server: string };
+
 export interface Step {
   /** From 1. */
   readonly number: number;
@@ -36,6 +45,7 @@ export interface Step {
   readonly examples: readonly Example[];
   /** The steps that must be done first, in order of number. */
   readonly after: readonly number[];
+  readonly snag: Snag | undefined;
   /** The changes that are carried out once this step is done: their places in the list of changes, from 0. */
   readonly carriesOut: readonly number[];
 }

@@ -6,10 +6,11 @@ import { volumeThere } from './adoption.ts';
 import { attach, detach } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
+import { earlyExchangeOf, placeOf } from './exchange.ts';
 import { growSystem } from './file-systems.ts';
 import type { Sides } from './sides.ts';
 import { deleteOld, deleteVolume } from './volume-deletion.ts';
-import { ready } from './waits.ts';
+import { madeRoomIn, ready } from './waits.ts';
 import { settingsWords, volumeSubject } from './words.ts';
 
 export function createVolume(draft: Draft, volume: Volume): string {
@@ -90,11 +91,17 @@ export function volumeGrown(draft: Draft, { before, after, subject }: ChangeOf<'
     words: { was: exactSize(before.size), size: exactSize(size) },
   });
   const group = sides.head.groupOf.get(name);
+  const exchange = group === undefined ? undefined : earlyExchangeOf(sides, group.name);
+  const place = placeOf(exchange);
+  if (group !== undefined && exchange !== undefined && wasIn(sides, name, group))
+    growEarly(draft, { name, size }, group, place);
   // All that hold it see it grow; one of them, whichever comes first, grows what lies on it.
   const holders = sides.holdersAfter(name);
   for (const server of holders) {
     const boots = sides.head.servers.get(server)?.boot === name;
-    const held = sides.holdersBefore(name).includes(server);
+    // Lent to another for a while, it is seen as it then is when it is back.
+    const isLent = exchange !== undefined && place !== undefined && place !== server;
+    const held = sides.holdersBefore(name).includes(server) && !isLent;
     // A server that starts from it later sees all of it then.
     if (boots && !held && !sides.runsAfter(server)) continue;
     // A guest that starts sees it as it then is.
@@ -105,6 +112,7 @@ export function volumeGrown(draft: Draft, { before, after, subject }: ChangeOf<'
             server,
             words: { size: exactSize(size) },
             after: [key],
+            early: place === server,
           })
         : held
           ? key
@@ -129,6 +137,19 @@ export function volumeGrown(draft: Draft, { before, after, subject }: ChangeOf<'
   return key;
 }
 
+/** What is done with a group that is lent to some server, while all its members are at one site. */
+function whileAtOneSite(sides: Sides, volume: string): readonly string[] {
+  const before = sides.groupBefore(volume);
+  if (before === undefined) return [];
+  const name = sides.headName('groups', before.name);
+  if (sides.leavesAt(name) !== undefined) return [];
+  return [
+    `remove-group ${name}`,
+    ...madeRoomIn(sides, { kind: 'volume-group', name }),
+    ...sides.membersBefore(name).flatMap((each) => [`leave ${name} ${each}`, `replaced ${each}`]),
+  ];
+}
+
 const wasIn = (sides: Sides, volume: string, { name }: VolumeGroup): boolean => {
   const before = sides.groupBefore(volume);
   return before !== undefined && sides.headName('groups', before.name) === name;
@@ -148,6 +169,33 @@ function growOnIt(
   }
 }
 
+/** Room that a group needs before anything leaves it. */
+function growEarly(
+  draft: Draft,
+  { name, size }: Pick<Volume, 'name' | 'size'>,
+  group: VolumeGroup,
+  server: string | undefined,
+): void {
+  const subject = volumeSubject(name);
+  const seen =
+    server === undefined
+      ? `grow ${name}`
+      : draft.want(`see-size ${name} ${server}`, 'see-size', subject, {
+          server,
+          words: { size: exactSize(size) },
+          after: [`grow ${name}`],
+          early: true,
+        });
+  const key = draft.want(`grow-member ${name}`, 'grow-member', subject, {
+    server,
+    words: { group: group.name, on: group.name },
+    early: true,
+    after: [seen],
+  });
+  draft.wait(`deactivate ${group.name} ${server ?? ''}`, [key]);
+  checkGroup(draft, group, draft.sides.homeOf({ kind: 'volume-group', name: group.name }), [key]);
+}
+
 function growMember(
   draft: Draft,
   volume: string,
@@ -155,6 +203,7 @@ function growMember(
   server: string | undefined,
   after: readonly string[],
 ): void {
+  if (earlyExchangeOf(draft.sides, group.name) !== undefined) return;
   const key = draft.want(`grow-member ${volume}`, 'grow-member', volumeSubject(volume), {
     server,
     words: { group: group.name },
@@ -180,7 +229,7 @@ export function volumeMovedSite(
       how: settingsWords(after),
       copied: after.size < before.size ? ', file by file, because it is smaller there' : '',
     },
-    after: [backup, ...detached],
+    after: [backup, ...detached, ...whileAtOneSite(sides, name)],
   });
   const attached = sides.holdersAfter(name).map((server) => attach(draft, name, server));
   const proven = draft.want(`replacement ${name}`, 'check-replacement', subject, {

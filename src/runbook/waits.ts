@@ -1,6 +1,6 @@
 /** Keys of what has to be done first: each is no wait where nobody wants it. */
-import { couldHold } from '../capacity/group.ts';
 import type { VolumeGroup } from '../estate/estate.ts';
+import { exchangeOf, holdsWithout, isApart } from './exchange.ts';
 import { type Carrier, type Sides, systemsOn } from './sides.ts';
 
 export const comesUp = (server: string): readonly string[] => [`create-server ${server}`, `start ${server}`];
@@ -15,7 +15,7 @@ export const present = (volume: string, server: string): readonly string[] => [
 export function ready(carrier: Carrier, server: string | undefined): readonly string[] {
   if (carrier.kind === 'volume')
     return server === undefined
-      ? [`create ${carrier.name}`]
+      ? [`create ${carrier.name}`, `grow ${carrier.name}`]
       : [`create ${carrier.name}`, ...present(carrier.name, server)];
   return [
     `make-group ${carrier.name}`,
@@ -88,6 +88,8 @@ export function madeRoomIn(sides: Sides, on: Carrier): readonly string[] {
   return systemsOn(before).flatMap((system) => [
     `remove ${sides.systemKey(system)}`,
     `shrunk ${sides.systemKey(system)}`,
+    // Remounted, too, it is made smaller by the name of its new mount point.
+    `shrunk ${on.kind} ${on.name} ${sides.headMount(system)}`,
   ]);
 }
 
@@ -103,26 +105,14 @@ export function staysPut(sides: Sides, carrier: Carrier): boolean {
   );
 }
 
-/** Whether the members that stay in a group can hold all that stays in it. */
-function holdsWithout(sides: Sides, name: string): boolean {
-  const before = sides.carrierBefore({ kind: 'volume-group', name });
-  const after = sides.head.groups.get(name);
-  if (before?.kind !== 'volume-group' || after === undefined) return false;
-  const staying = sides.membersBefore(name).filter((member) => after.members.includes(member));
-  const sizes = staying.flatMap(
-    (member) => sides.base.volumes.get(sides.baseName('volumes', member))?.size ?? [],
-  );
-  const kept = before.fileSystems.filter(({ mount }) =>
-    after.fileSystems.some((each) => each.mount === mount),
-  );
-  return staying.length > 0 && couldHold({ ...before, fileSystems: kept }, sizes);
-}
-
 /** What makes a group larger where it is: members that come to it, but for those of a trade, and members that grow. */
-export function boughtFor(sides: Sides, { name, members }: VolumeGroup): readonly string[] {
+export function boughtFor(sides: Sides, group: VolumeGroup): readonly string[] {
+  const { name, members } = group;
   const carrier: Carrier = { kind: 'volume-group', name };
   // What comes to where the group goes, or once its server is up again, is no room where it is.
-  if (!staysPut(sides, carrier) || sides.stopping.has(sides.worksAt(carrier) ?? '')) return [];
+  const isPut = staysPut(sides, carrier) && !sides.stopping.has(sides.worksAt(carrier) ?? '');
+  const exchange = exchangeOf(sides, name);
+  if (isApart(sides, group) || (!isPut && exchange === undefined)) return [];
   const from = (volume: string): string | undefined => {
     const before = sides.groupBefore(volume);
     return before === undefined ? undefined : sides.headName('groups', before.name);

@@ -61,8 +61,17 @@ const plan: fc.Arbitrary<Plan> = fc.record({
 
 /** A base, and a head that keeps most of it: some things made anew, some with one key of another plan, some renamed. */
 export const pairs: fc.Arbitrary<readonly [Files, Files]> = fc
-  .tuple(plan, plan, fc.array(fc.nat({ max: 11 }), { minLength: 12, maxLength: 12 }), fc.nat({ max: 7 }))
-  .map(([base, other, mask, key]) => {
+  .tuple(
+    plan,
+    plan,
+    fc.array(fc.nat({ max: 11 }), { minLength: 12, maxLength: 12 }),
+    fc.nat({ max: 7 }),
+    fc.oneof(
+      { weight: 3, arbitrary: fc.constant(undefined) },
+      { weight: 1, arbitrary: fc.constantFrom(...volumeNames) },
+    ),
+  )
+  .map(([base, other, mask, key, swapped]) => {
     let at = 0;
     const renamed = new Set<string>();
     const mixed = <T extends object>(kept: Named<T>, fresh: Named<T>): Named<T> =>
@@ -80,11 +89,19 @@ export const pairs: fc.Arbitrary<readonly [Files, Files]> = fc
       );
     const head: Plan = {
       servers: mixed(base.servers, other.servers),
-      volumes: mixed(base.volumes, other.volumes),
+      volumes: withSwap(mixed(base.volumes, other.volumes), swapped),
       groups: mixed(base.groups, other.groups),
     };
     return [filesOf(base, new Set()), filesOf(head, renamed)];
   });
+
+/** One volume, and the next that something else holds, each in the place of the other. */
+function withSwap(volumes: Plan['volumes'], name: string | undefined): Plan['volumes'] {
+  const one = name === undefined ? undefined : volumes[name];
+  const [other, there] = Object.entries(volumes).find(([, each]) => each?.seat !== one?.seat) ?? [];
+  if (name === undefined || other === undefined || one === undefined || there === undefined) return volumes;
+  return { ...volumes, [name]: { ...one, seat: there.seat }, [other]: { ...there, seat: one.seat } };
+}
 
 /** A plan as one estate file, bent to what can be: see the head of this file. */
 function filesOf({ servers, volumes, groups }: Plan, renamed: ReadonlySet<string>): Files {

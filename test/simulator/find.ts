@@ -1,6 +1,6 @@
 /**
  * Finds the smallest random branch whose simulation goes wrong in a given way, and prints it with its changes and its
- * steps: `npx tsx test/simulator/find.ts 'is mounted' [COUNT]`, where the first is a regular expression.
+ * steps: `npx tsx test/simulator/find.ts 'is mounted' [COUNT [SPARE_SLOTS]]`, where the first is a regular expression.
  */
 import fc from 'fast-check';
 import { compareEstates } from '../../src/change/compare.ts';
@@ -10,10 +10,11 @@ import { assembled, type Files } from '../estate/builder.ts';
 import { pairs } from './estates.ts';
 import { played } from './played.ts';
 
-const [pattern = '', count = '3000'] = process.argv.slice(2);
+const [pattern = '', count = '3000', slots = '2'] = process.argv.slice(2);
+const spare = Number(slots);
 const wrong = new RegExp(pattern);
-const isWrong = ([before, after]: readonly [Files, Files]): boolean =>
-  played(before, after)?.faults.some((fault) => wrong.test(fault)) ?? false;
+const isWrong = (pair: readonly [Files, Files]): boolean =>
+  played(pair, spare)?.faults.some((fault) => wrong.test(fault)) ?? false;
 
 const outcome = fc.check(
   fc.property(pairs, (pair) => !isWrong(pair)),
@@ -37,5 +38,5 @@ function show([before, after]: readonly [Files, Files]): void {
   for (const change of comparison.changes) console.log(describeChange(change));
   for (const { number, does, after: first } of runbookOf(comparison, base.value, head.value))
     console.log(`${number}. ${does.slice(0, 140)} (after ${first.join(', ')})`);
-  console.log(played(before, after)?.faults.join('\n'));
+  console.log(played([before, after], spare)?.faults.join('\n'));
 }

@@ -121,10 +121,12 @@ function atProvider(world: World, { procedure, words, server: at }: Step, volume
       return;
     }
     case 'attach':
+    case 'attach-for-a-while':
     case 'attach-boot':
       world.attach(world.disk(volume), server());
       return;
     case 'detach':
+    case 'detach-again':
       world.detach(world.disk(volume), server());
       return;
     case 'delete-volume':

@@ -3,12 +3,12 @@
  * that is not the head, or content lost that no change declares lost.
  */
 import type { Change } from '../../src/change/change.ts';
-import { compareEstates } from '../../src/change/compare.ts';
+import { type Comparison, compareEstates } from '../../src/change/compare.ts';
 import { lossOf } from '../../src/change/kinds.ts';
-import { headName, type Renames } from '../../src/change/renames.ts';
+import { baseName, headName, type Renames } from '../../src/change/renames.ts';
 import type { Estate, FileSystem, Layout } from '../../src/estate/estate.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
-import type { Step } from '../../src/runbook/step.ts';
+import type { Snag, Step } from '../../src/runbook/step.ts';
 import { needsGuest, play, systemOn } from './play.ts';
 import { type Content, type Disk, type Group, Refused, type Server, type System, World } from './world.ts';
 
@@ -17,17 +17,49 @@ export interface Room {
   readonly spareSlots: number;
 }
 
-/** What went wrong, one sentence each; nothing where nothing did. */
-export function simulate(base: Estate, head: Estate, { spareSlots }: Room): readonly string[] {
+export interface Simulated {
+  readonly steps: readonly Step[];
+  /** What went wrong, one sentence each; nothing where nothing did. */
+  readonly faults: readonly string[];
+  /** Why the planner says of itself that no order carries the branch out: such a one is not played. */
+  readonly snag: Snag | undefined;
+}
+
+/** Undefined where the two contradict each other, and are not judged. */
+export function simulate(base: Estate, head: Estate, { spareSlots }: Room): Simulated | undefined {
   const comparison = compareEstates(base, head);
-  if (comparison.contradictions.length > 0) return [];
-  const { renames, changes } = comparison;
+  if (comparison.contradictions.length > 0) return undefined;
+  const steps = runbookOf(comparison, base, head, {
+    slots: ({ name }) => slotsOf(base, head, comparison.renames, name, spareSlots),
+  });
+  const snag = steps.find((step) => step.snag !== undefined)?.snag;
+  const faults = playAll(comparison, base, head, steps, spareSlots);
+  if (snag === undefined) return { steps, faults, snag };
+  // What is said to be impossible has to be refused. Whether a group's contents fit on a smaller copy is not looked at.
+  const isRefused = faults.length > 0 || snag.kind === 'apart';
+  return {
+    steps,
+    faults: isRefused ? [] : [`it can be carried out, and is said not to be: ${snag.kind}`],
+    snag,
+  };
+}
+
+/** As many as the most that either end of the branch takes, and some to spare. */
+function slotsOf(base: Estate, head: Estate, renames: Renames, name: string, spare: number): number {
+  const held = (estate: Estate, each: string): number => estate.held.get(each)?.length ?? 0;
+  return Math.max(held(base, baseName(renames.servers, name)), held(head, name)) + spare;
+}
+
+function playAll(
+  { renames, changes }: Comparison,
+  base: Estate,
+  head: Estate,
+  steps: readonly Step[],
+  spareSlots: number,
+): readonly string[] {
   const world = worldOf(base, head, renames, spareSlots);
   const before = world.holdings();
   const later: Step[] = [];
-  const steps = runbookOf(comparison, base, head);
-  const odd = steps.find(({ why }) => why?.includes('settle by hand'));
-  if (odd !== undefined) return [`waits in a circle: ${odd.does}`];
   for (const step of steps) {
     const refused = attempt(world, step, head, later);
     if (refused !== undefined) return [`step ${step.number}, ${step.does} ${refused}`];
@@ -78,6 +110,11 @@ function whenUp(world: World, step: Step): string | undefined {
   const idle = [...world.disks.values(), ...world.old.values()].filter(({ holders }) =>
     [...holders].every((name) => world.server(name).power === 'stopped'),
   );
+  // One server gets at what is at one site.
+  const group = world.groups.get(step.words.group ?? '');
+  const sites = new Set(group === undefined ? [] : world.membersOf(group).map(({ site }) => site));
+  if (own === undefined && sites.size > 1)
+    return `members of ${step.words.group} are at ${[...sites].join(' and ')}`;
   const holders = idle.map((disk) => [...disk.holders]);
   const server = own ?? lent(world, idle);
   server.power = 'running';
@@ -134,7 +171,6 @@ function lent(world: World, idle: readonly Disk[]): Server {
 
 function worldOf(base: Estate, head: Estate, renames: Renames, spareSlots: number): World {
   const world = new World();
-  const held = (estate: Estate, name: string): number => estate.held.get(name)?.length ?? 0;
   for (const server of base.servers.values()) {
     const name = headName(renames.servers, server.name);
     world.servers.set(name, {
@@ -143,7 +179,7 @@ function worldOf(base: Estate, head: Estate, renames: Renames, spareSlots: numbe
       type: server.type ?? '',
       power: server.power,
       boot: server.boot === undefined ? undefined : headName(renames.volumes, server.boot),
-      slots: Math.max(held(base, server.name), held(head, name)) + spareSlots,
+      slots: slotsOf(base, head, renames, name, spareSlots),
       seen: new Map(),
       mounts: new Map(),
       fstab: new Map(),

@@ -100,6 +100,8 @@ export interface ProcedureActions {
   attach?: ProcedureDeclaration;
   'attach-boot'?: ProcedureDeclaration;
   detach?: ProcedureDeclaration;
+  'attach-for-a-while'?: ProcedureDeclaration;
+  'detach-again'?: ProcedureDeclaration;
   'delete-volume'?: ProcedureDeclaration;
   'delete-old'?: ProcedureDeclaration;
   'create-server'?: ProcedureDeclaration;

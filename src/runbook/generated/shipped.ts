@@ -1673,6 +1673,18 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
         "seen": "The provider shows {volume} as attached to nothing.",
         "back": "Attach {volume} to {server} again."
       },
+      "attach-for-a-while": {
+        "does": "Attach {volume} to {server} for a while.",
+        "why": "Volume group {group} can only move its data to {volume} where its other members are.",
+        "seen": "The provider shows {volume} as attached to {server}.",
+        "back": "Detach {volume} from {server} again, as long as it is no member of {group}."
+      },
+      "detach-again": {
+        "does": "Detach {volume} from {server} again.",
+        "why": "It is a member of volume group {group} now, and goes where that goes.",
+        "seen": "The provider shows {volume} as attached to nothing.",
+        "back": "Attach {volume} to {server} again."
+      },
       "delete-volume": {
         "does": "Delete volume {volume}, {size}, for good.",
         "seen": "The provider no longer lists {volume}.",

@@ -1,0 +1,85 @@
+/**
+ * Groups whose remaining members cannot hold what they keep: what is new in them has to be there before anything
+ * leaves. Volumes are carried to where the old members are, the group is extended over them, the extents are moved
+ * off the old ones, and only then does the group go where it goes.
+ */
+import { extentsFor, usableExtents } from '../capacity/extents.ts';
+import type { VolumeGroup } from '../estate/estate.ts';
+import type { Bytes } from '../estate/size.ts';
+import type { Carrier, Sides } from './sides.ts';
+
+export type Exchange =
+  /** At a server that has it and runs, before it goes from there or that server stops. */
+  | { readonly place: 'here'; readonly server: string }
+  /** At a server that has it, once that is up: a volume that comes into it is only free when it has stopped. */
+  | { readonly place: 'late'; readonly server: string }
+  /** Where it comes to, with all that it had. */
+  | { readonly place: 'there'; readonly server: string }
+  /** With a server that runs, to which it is lent for as long as that takes. */
+  | { readonly place: 'lent' }
+  /** Nowhere: what comes into it is at another site than what leaves it. */
+  | { readonly place: 'apart' };
+
+/** None where the members that stay can hold what stays, or where nothing leaves. */
+export function exchangeOf(sides: Sides, name: string): Exchange | undefined {
+  const after = sides.head.groups.get(name);
+  if (after === undefined || holdsWithout(sides, name)) return undefined;
+  const carrier: Carrier = { kind: 'volume-group', name };
+  if (isApart(sides, after)) return { place: 'apart' };
+  const [server, homes] = [sides.worksAt(carrier), sides.carrierHoldersAfter(carrier)];
+  if (server === undefined) return { place: 'lent' };
+  const here = sides.carrierHoldersBefore(carrier).includes(server);
+  if (!here) return { place: 'there', server };
+  const boot = sides.bootBefore(server);
+  const comesFromBoot = (sides.joined.get(name) ?? []).some(({ volume }) => volume === boot);
+  const late = !sides.runsBefore(server) || comesFromBoot;
+  return { place: late && homes.includes(server) && sides.runsAfter(server) ? 'late' : 'here', server };
+}
+
+/** Extents are moved within a site: a volume at another is not attached where the group is. */
+export function isApart(sides: Sides, { name, members }: VolumeGroup): boolean {
+  const was = sides.membersBefore(name).flatMap((member) => {
+    const before = sides.base.volumes.get(sides.baseName('volumes', member));
+    return before === undefined ? [] : [before.site];
+  });
+  return members.some((member) => !was.includes(sides.head.volumes.get(member)?.site));
+}
+
+/** An exchange that is done before the group goes anywhere. */
+export type EarlyExchange = Extract<Exchange, { readonly place: 'here' | 'lent' }>;
+
+export function earlyExchangeOf(sides: Sides, group: string): EarlyExchange | undefined {
+  const exchange = exchangeOf(sides, group);
+  return exchange?.place === 'here' || exchange?.place === 'lent' ? exchange : undefined;
+}
+
+/** The server at which it is done, where that is known. */
+export const placeOf = (exchange: EarlyExchange | undefined): string | undefined =>
+  exchange?.place === 'here' ? exchange.server : undefined;
+
+/** Whether the members that stay in a group can hold all that stays in it; also where nothing leaves. */
+export function holdsWithout(sides: Sides, name: string): boolean {
+  const before = sides.carrierBefore({ kind: 'volume-group', name });
+  const after = sides.head.groups.get(name);
+  if (before?.kind !== 'volume-group' || after === undefined) return true;
+  const members = sides.membersBefore(name);
+  const staying = members.filter((member) => after.members.includes(member));
+  if (staying.length === members.length && !staying.some((member) => sides.madeAnew.has(member))) return true;
+  const extents = staying.reduce((sum, member) => sum + leastExtents(sides, member, before), 0n);
+  const taken = before.fileSystems.reduce((sum, system) => {
+    const renamed = sides.headName('fileSystems', system.name);
+    const kept = after.fileSystems.find((each) => each.name === renamed || each.mount === system.mount);
+    if (kept === undefined) return sum;
+    return sum + extentsFor(smaller(kept.size, system.size), before.extent, before.layout);
+  }, 0n);
+  return staying.length > 0 && extents >= taken;
+}
+
+const smaller = (one: Bytes, other: Bytes): Bytes => (other < one ? other : one);
+
+function leastExtents(sides: Sides, member: string, { extent }: VolumeGroup): bigint {
+  const before = sides.base.volumes.get(sides.baseName('volumes', member))?.size;
+  const after = sides.head.volumes.get(member)?.size;
+  if (before === undefined || after === undefined) return 0n;
+  return usableExtents(smaller(before, after), extent);
+}

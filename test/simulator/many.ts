@@ -1,0 +1,56 @@
+/** Many random branches, played one after another, and what went wrong of them by kind. */
+import fc from 'fast-check';
+import { pairs } from './estates.ts';
+import { played } from './played.ts';
+
+export interface Found {
+  readonly times: number;
+  /** The shortest that was seen. */
+  readonly example: string;
+}
+
+export interface Many {
+  /** Branches that do not contradict themselves. */
+  readonly tried: number;
+  /** Steps of all of them. */
+  readonly steps: number;
+  readonly faults: ReadonlyMap<string, Found>;
+  /** By kind: branches of which the planner says that no order of steps carries them out. */
+  readonly snags: ReadonlyMap<string, Found>;
+}
+
+const batch = 1_000;
+
+/** Servers have no attachment slot beyond what either end takes, one, or two, in turn. */
+const spareSlots = (index: number): number => index % 3;
+
+export function playMany({ count, seed }: { readonly count: number; readonly seed: number }): Many {
+  const [faults, snags] = [new Map<string, Found>(), new Map<string, Found>()];
+  let [tried, steps] = [0, 0];
+  for (let done = 0; done < count; done += batch) {
+    const drawn = fc.sample(pairs, { seed: seed + done / batch, numRuns: Math.min(batch, count - done) });
+    drawn.forEach((pair, index) => {
+      const outcome = played(pair, spareSlots(index));
+      if (outcome === undefined) return;
+      tried += 1;
+      steps += outcome.steps.length;
+      const [base, head] = pair.map((files) => files['storage/all.yaml']);
+      const where = `\n  base: ${base}\n  head: ${head}\n  spare: ${spareSlots(index)}`;
+      for (const fault of outcome.faults) {
+        // One kind, whatever the names and the figures.
+        const kind = fault.replace(/\b[svg][0-9](-new|-renamed)?\b/g, 'N').replace(/[0-9]+/g, '0');
+        keep(faults, kind, `${fault}${where}`);
+      }
+      if (outcome.snag !== undefined) keep(snags, outcome.snag.kind, where);
+    });
+  }
+  return { tried, steps, faults, snags };
+}
+
+function keep(found: Map<string, Found>, kind: string, example: string): void {
+  const known = found.get(kind);
+  found.set(kind, {
+    times: (known?.times ?? 0) + 1,
+    example: known !== undefined && known.example.length <= example.length ? known.example : example,
+  });
+}

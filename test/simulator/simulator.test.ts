@@ -1,0 +1,112 @@
+/**
+ * Random branches played in a model of provider and guests that shares no code with the planner: nothing is refused,
+ * each ends in exactly what the head declares, and no content is lost that the branch does not declare lost. The
+ * sources of what the model refuses are named in `world.ts`.
+ *
+ * 20,000 take about 35 seconds of processor time, so they are a step of `.ci/run`; here it is the first of them.
+ */
+import fc from 'fast-check';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { ChangeKind } from '../../src/change/change.ts';
+import { compareEstates } from '../../src/change/compare.ts';
+import { Plan } from '../../src/runbook/plan.ts';
+import { assembled } from '../estate/builder.ts';
+import { pairs } from './estates.ts';
+import { playMany } from './many.ts';
+
+const seed = 20261120;
+
+afterEach(() => {
+  vi.restoreAllMocks();
+});
+
+describe('random branches, played', () => {
+  it('are carried out to the end, or told not to be possible, which they then are not', () => {
+    const { tried, faults, snags } = playMany({ count: 3_000, seed });
+    expect([...faults.values()].map(({ example }) => example)).toEqual([]);
+    expect(tried).toBeGreaterThan(2_900);
+    const told = [...snags.values()].reduce((sum, { times }) => sum + times, 0);
+    // Nearly all of them on servers without a slot to spare.
+    expect(told).toBeLessThan(tried / 50);
+  }, 120_000);
+
+  it('bring about what goes wrong on real estates', () => {
+    const kinds = new Map<ChangeKind | 'swap', number>();
+    const count = (kind: ChangeKind | 'swap'): unknown => kinds.set(kind, (kinds.get(kind) ?? 0) + 1);
+    for (const [before, after] of fc.sample(pairs, { seed, numRuns: 3_000 })) {
+      const [base, head] = [assembled(before), assembled(after)];
+      if (!base.ok || !head.ok) continue;
+      const { changes } = compareEstates(base.value, head.value);
+      for (const { kind } of changes) count(kind);
+      const handed = changes.flatMap((each) => (each.kind === 'handed-over' ? [each] : []));
+      if (handed.some(({ from, to }) => handed.some((other) => other.from === to && other.to === from)))
+        count('swap');
+    }
+    const wanted: readonly (ChangeKind | 'swap')[] = [
+      'server-created',
+      'server-deleted',
+      'server-renamed',
+      'server-started',
+      'server-stopped',
+      'server-changed-type',
+      'server-moved-site',
+      'boot-swapped',
+      'volume-created',
+      'volume-deleted',
+      'volume-re-created',
+      'volume-grown',
+      'volume-shrunk',
+      'volume-moved-tier',
+      'volume-moved-site',
+      'volume-renamed',
+      'volume-unprotected',
+      'volume-edited',
+      'attached',
+      'detached',
+      'handed-over',
+      'swap',
+      'group-created',
+      'group-deleted',
+      'group-renamed',
+      'group-edited',
+      'member-joined',
+      'member-left',
+      'file-system-created',
+      'file-system-deleted',
+      'file-system-grown',
+      'file-system-shrunk',
+      'file-system-remounted',
+      'file-system-remade',
+    ];
+    expect(wanted.filter((kind) => (kinds.get(kind) ?? 0) < 5)).toEqual([]);
+  }, 60_000);
+});
+
+describe('the simulator', () => {
+  /** A planner that forgets every wait of one kind for another. */
+  const forgetting = (waits: RegExp, what: RegExp): void => {
+    const honest = Plan.prototype.wait;
+    vi.spyOn(Plan.prototype, 'wait').mockImplementation(function (this: Plan<unknown>, key, after) {
+      honest.call(this, key, waits.test(key) ? after.filter((each) => !what.test(each)) : after);
+    });
+  };
+
+  it.each([
+    ['detaches what is mounted', /^detach /, /^unmount /, /in use/],
+    ['deactivates a group that is mounted', /^deactivate /, /^unmount /, /is mounted/],
+    ['moves data off before there is room', /^leave /, /^(join|grow-member) /, /without|last member/],
+    ['detaches a boot volume of a server that runs', /^detach /, /^stop /, /starts from/],
+    ['attaches a volume that another server has', /^attach /, /^detach /, /not shareable/],
+    ['imports half a group', /^import /, /^see /, /does not see/],
+    ['starts a server that waits for what is gone', /^start /, /^fstab /, /is in the fstab/],
+    ['moves a server with its volumes to another site', /^move-server /, /^detach /, /stay where they are/],
+  ])(
+    'refuses a plan that %s',
+    (_story, waits, what, refused) => {
+      forgetting(waits, what);
+      const { faults } = playMany({ count: 1_000, seed });
+      expect([...faults.values()].some(({ example }) => refused.test(example))).toBe(true);
+    },
+    60_000,
+  );
+});
