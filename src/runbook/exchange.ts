@@ -3,9 +3,9 @@
  * leaves. Volumes are carried to where the old members are, the group is extended over them, the extents are moved
  * off the old ones, and only then does the group go where it goes.
  */
-import { extentsFor, usableExtents } from '../capacity/extents.ts';
+import { couldHold } from '../capacity/group.ts';
 import type { VolumeGroup } from '../estate/estate.ts';
-import type { Bytes } from '../estate/size.ts';
+import { type Bytes, noBytes } from '../estate/size.ts';
 import type { Carrier, Sides } from './sides.ts';
 
 export type Exchange =
@@ -65,21 +65,20 @@ export function holdsWithout(sides: Sides, name: string): boolean {
   const members = sides.membersBefore(name);
   const staying = members.filter((member) => after.members.includes(member));
   if (staying.length === members.length && !staying.some((member) => sides.madeAnew.has(member))) return true;
-  const extents = staying.reduce((sum, member) => sum + leastExtents(sides, member, before), 0n);
-  const taken = before.fileSystems.reduce((sum, system) => {
+  const sizes = staying.map((member) => leastSize(sides, member));
+  const kept = before.fileSystems.flatMap((system) => {
     const renamed = sides.headName('fileSystems', system.name);
-    const kept = after.fileSystems.find((each) => each.name === renamed || each.mount === system.mount);
-    if (kept === undefined) return sum;
-    return sum + extentsFor(smaller(kept.size, system.size), before.extent, before.layout);
-  }, 0n);
-  return staying.length > 0 && extents >= taken;
+    const now = after.fileSystems.find((each) => each.name === renamed || each.mount === system.mount);
+    return now === undefined ? [] : [{ ...system, size: smaller(now.size, system.size) }];
+  });
+  return staying.length > 0 && couldHold({ ...before, fileSystems: kept }, sizes);
 }
 
 const smaller = (one: Bytes, other: Bytes): Bytes => (other < one ? other : one);
 
-function leastExtents(sides: Sides, member: string, { extent }: VolumeGroup): bigint {
+/** What a member has at the least on the way. */
+function leastSize(sides: Sides, member: string): Bytes {
   const before = sides.base.volumes.get(sides.baseName('volumes', member))?.size;
   const after = sides.head.volumes.get(member)?.size;
-  if (before === undefined || after === undefined) return 0n;
-  return usableExtents(smaller(before, after), extent);
+  return before === undefined || after === undefined ? noBytes : smaller(before, after);
 }
