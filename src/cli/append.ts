@@ -2,12 +2,13 @@
  * Adds rows to a file so that a reader never sees half of them: the whole new file takes the place of the old one. A
  * lock file lets one process at a time decide and write.
  */
-import { type FileHandle, mkdir, open, readFile, realpath, rm, stat } from 'node:fs/promises';
+import { type FileHandle, open, readFile, realpath, rm, stat } from 'node:fs/promises';
 import { hostname } from 'node:os';
 import { dirname } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { err, type Outcome, ok } from '../base/problem.ts';
 import { reasonOf } from './edge.ts';
+import { makeFolder } from './make-folder.ts';
 import { replaceFile } from './replace-file.ts';
 
 export interface Appending {
@@ -31,7 +32,7 @@ export async function appendSafely(
   decide: () => Promise<Outcome<string>>,
 ): Promise<Outcome<string>> {
   try {
-    await mkdir(dirname(path), { recursive: true });
+    await makeFolder(dirname(path));
     // Through a symbolic link the file it names is replaced, not the link.
     const file = await realpath(path).catch(() => path);
     const lock = await locked(`${file}.lock`, patienceMs);

@@ -1,6 +1,6 @@
 /** Writes the gate's attestation: what it needs of the revisions, the time, the file and its signature. */
 import { createHash } from 'node:crypto';
-import { mkdir, rm } from 'node:fs/promises';
+import { rm } from 'node:fs/promises';
 import { basename, dirname } from 'node:path';
 import { attest, type JudgedRevisions } from '../audit/attest.ts';
 import type { Outcome, Problem } from '../base/problem.ts';
@@ -11,6 +11,7 @@ import type { Judgement, PolicySource, UnreadMain } from '../policy/judgement.ts
 import type { ReadingPair } from '../policy/pair.ts';
 import { pathsOf, type Reading, readNext } from '../policy/reader.ts';
 import { reasonOf } from './edge.ts';
+import { makeFolder } from './make-folder.ts';
 import { replaceFile } from './replace-file.ts';
 import { sign } from './signing.ts';
 
@@ -118,7 +119,7 @@ export async function writeAttestation(
   const signature = signWith === undefined ? undefined : await sign(statement, signWith);
   if (signature !== undefined && !signature.ok) return signature.problems[0];
   try {
-    await mkdir(dirname(path), { recursive: true });
+    await makeFolder(dirname(path));
     // A signature left over from an earlier run would make the new attestation look altered.
     if (signature === undefined) await rm(`${path}.sig`, { force: true });
     else await writeWhole(`${path}.sig`, signature.value);

@@ -1,11 +1,12 @@
 /** The edge of the command line: where input, output, the clock and the environment come in. */
 import { existsSync } from 'node:fs';
-import { access, constants, mkdir, open, stat, writeFile } from 'node:fs/promises';
+import { access, constants, open, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { createSupportsHyperlinks } from 'supports-hyperlinks';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
+import { makeFolder } from './make-folder.ts';
 
 /** What a command does when it has run: what to print, and the exit code. */
 export interface Finished {
@@ -120,7 +121,7 @@ const cannotWrite = (path: string, error: unknown): Problem => ({
 /** Whether a report could be written, before the work is done that it is to tell of. Makes its folder. */
 export async function reportProblem(path: string): Promise<Problem | undefined> {
   try {
-    await mkdir(dirname(path), { recursive: true });
+    await makeFolder(dirname(path));
     const isThere = (await stat(path).catch(() => undefined)) !== undefined;
     if (!isThere) await access(dirname(path), constants.W_OK | constants.X_OK);
     // Without waiting: a named pipe that nobody reads from would be waited for without end.
@@ -134,7 +135,7 @@ export async function reportProblem(path: string): Promise<Problem | undefined> 
 /** Writes a file whole, making its folder. */
 export async function writeReport(path: string, text: () => Promise<string>): Promise<Problem | undefined> {
   try {
-    await mkdir(dirname(path), { recursive: true });
+    await makeFolder(dirname(path));
     await writeFile(path, await text());
     return undefined;
   } catch (error) {

@@ -1,8 +1,9 @@
 /** `ullage new`: writes a starter repository layout, and never over what is there. */
-import { mkdir, readFile, realpath, stat, writeFile } from 'node:fs/promises';
+import { readFile, realpath, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
 import { GitRepository } from '../git/repository.ts';
 import { dayOf, type Finished, reasonOf } from './edge.ts';
+import { makeFolder } from './make-folder.ts';
 import { editorFolder, editorSchemas, starterLayout } from './starter-layout.ts';
 
 export interface NewFlags {
@@ -55,7 +56,7 @@ export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
   }
   try {
     for (const [path, text] of layout) {
-      await mkdir(dirname(join(top, path)), { recursive: true });
+      await makeFolder(dirname(join(top, path)));
       // wx: a file that came between the look and the write is not overwritten either.
       await writeFile(join(top, path), text, { flag: 'wx' });
     }

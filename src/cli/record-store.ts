@@ -6,7 +6,7 @@
  * Whoever may write to the folder may write records that look right: keep it where only you can.
  */
 import { createHash } from 'node:crypto';
-import { mkdir, readFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { RecordStore } from '../audit/audit.ts';
@@ -14,6 +14,7 @@ import { err, type Outcome, ok } from '../base/problem.ts';
 import { isAuditRecord } from '../read/validate.ts';
 import { version } from '../version.ts';
 import { reasonOf } from './edge.ts';
+import { makeFolder } from './make-folder.ts';
 import { replaceFile } from './replace-file.ts';
 
 const digest = (text: string | Uint8Array): string => createHash('sha256').update(text).digest('hex');
@@ -35,7 +36,7 @@ export async function programId(): Promise<string> {
  */
 export async function openRecordStore(folder: string, program: string): Promise<Outcome<RecordStore>> {
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(folder);
   } catch (error) {
     return err({
       message: `the cache ${folder} cannot be created: ${reasonOf(error)}`,
@@ -55,7 +56,7 @@ export async function openRecordStore(folder: string, program: string): Promise<
       const path = pathOf(key);
       const body = JSON.stringify({ program, key, record });
       try {
-        await mkdir(dirname(path), { recursive: true });
+        await makeFolder(dirname(path));
         // What a power cut takes is computed again.
         await replaceFile(path, { waitFor: 'nothing' }, (handle) =>
           handle.writeFile(`${digest(body)}\n${body}`),

@@ -1,5 +1,5 @@
 /** `ullage survey add`: keeps what the survey's script printed on a server, in a file that is fit for review. */
-import { mkdir, open, readFile, realpath } from 'node:fs/promises';
+import { open, readFile, realpath } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { Readable } from 'node:stream';
 import { offer, quoted } from '../base/nearest.ts';
@@ -15,6 +15,7 @@ import type { LeftOut } from '../survey/left-out.ts';
 import { readSurvey } from '../survey/survey.ts';
 import { type Surveyed, surveyAsText, surveyOf } from '../survey/survey-of.ts';
 import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
+import { makeFolder } from './make-folder.ts';
 import { addRows, shortest, told } from './reading.ts';
 import { replaceFile } from './replace-file.ts';
 import { withFilesOnDisk } from './repository.ts';
@@ -151,7 +152,7 @@ async function keptBefore(
 
 async function written(path: string, text: string) {
   try {
-    await mkdir(dirname(path), { recursive: true });
+    await makeFolder(dirname(path));
     // Through a symbolic link the file it names is replaced, not the link.
     const file = await realpath(path).catch(() => path);
     await replaceFile(file, {}, (handle) => handle.writeFile(text));

@@ -1,5 +1,5 @@
 /** `ullage survey declare`: what is there and not declared, as estate files. */
-import { mkdir, writeFile } from 'node:fs/promises';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { err, type Outcome, ok } from '../base/problem.ts';
 import { visible } from '../base/visible.ts';
@@ -12,6 +12,7 @@ import { type Declaration, declareSurveys, type EstateText } from '../survey/dec
 import { match } from '../survey/match.ts';
 import { asWritten } from '../survey/own-system.ts';
 import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
+import { makeFolder } from './make-folder.ts';
 import { shortest } from './reading.ts';
 import { withFilesOnDisk } from './repository.ts';
 
@@ -107,7 +108,7 @@ async function declared(repo: string): Promise<Outcome<Declared>> {
 async function writeNew(folder: string, files: readonly EstateText[]): Promise<Outcome<readonly string[]>> {
   const paths: string[] = [];
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(folder);
     for (const { name, text } of files) paths.push(await writeBeside(folder, name, text));
     return ok(paths);
   } catch (error) {

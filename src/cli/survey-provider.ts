@@ -1,5 +1,5 @@
 /** `ullage survey provider`: keeps what matters of the provider's own list of volumes and servers. */
-import { mkdir, readFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { visible } from '../base/visible.ts';
@@ -18,6 +18,7 @@ import {
 } from '../survey/provider-list.ts';
 import { type ProviderSurvey, readProviderSurvey } from '../survey/provider-survey.ts';
 import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
+import { makeFolder } from './make-folder.ts';
 import { shortest } from './reading.ts';
 import { replaceFile } from './replace-file.ts';
 import { withFilesOnDisk } from './repository.ts';
@@ -132,7 +133,7 @@ async function keep(
     const path = join(top, paths.surveys, 'provider.json');
     const before = await keptBefore(path);
     try {
-      await mkdir(dirname(path), { recursive: true });
+      await makeFolder(dirname(path));
       await replaceFile(path, {}, (handle) => handle.writeFile(jsonText(survey.value)));
     } catch (error) {
       return err({

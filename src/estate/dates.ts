@@ -9,6 +9,9 @@ export function isDay(text: string): boolean {
   return !Number.isNaN(time) && new Date(time).toISOString().slice(0, 10) === text;
 }
 
+/** Whether the text, written as an RFC 3339 date-time, is a time of a day that the calendar has. */
+export const isTime = (text: string): boolean => isDay(text.slice(0, 10)) && !Number.isNaN(Date.parse(text));
+
 /** What is said to a program that gives another day of a judgement. */
 export const notADay = (text: string): Problem => ({
   message: `the day of the judgement, ${JSON.stringify(text) ?? 'nothing'}, is not in the calendar`,

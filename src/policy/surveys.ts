@@ -1,6 +1,6 @@
 /** Reads a revision's surveys: `surveys/SERVER.json`, and the provider's list in `surveys/provider.json`. */
 import { basename } from 'node:path/posix';
-import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { at, err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import type { Tree } from '../git/tree.ts';
 import { readJson } from '../read/json.ts';
 import { decodeText } from '../read/text.ts';
@@ -31,7 +31,7 @@ export async function surveysAfter(before: SurveysRead, tree: Tree, folder: stri
   ]);
   if (before.key === key) return before;
   const problems: Problem[] = [...unread];
-  const servers: Survey[] = [];
+  const servers = new Map<string, Survey>();
   let provider: ProviderSurvey | undefined;
   for (const file of ours) {
     const bytes = await tree.read(file);
@@ -43,12 +43,26 @@ export async function surveysAfter(before: SurveysRead, tree: Tree, folder: stri
     }
     const isProvider = basename(file.path) === providerFile;
     const read = isProvider ? readProviderSurvey(document.value) : readSurvey(document.value);
-    if (!read.ok) problems.push(...read.problems);
-    else if ('server' in read.value) servers.push(read.value);
-    else provider = read.value;
+    if (!read.ok) {
+      problems.push(...read.problems);
+      continue;
+    }
+    const { value } = read;
+    const known = 'server' in value ? servers.get(value.server) : provider;
+    if (known?.at === value.at) problems.push(twin(value, known));
+    // Earlier surveys may be kept beside the newest, which alone says how it is.
+    if (known !== undefined && known.at >= value.at) continue;
+    if ('server' in value) servers.set(value.server, value);
+    else provider = value;
   }
-  return { value: { servers, provider }, problems, key };
+  return { value: { servers: [...servers.values()], provider }, problems, key };
 }
+
+const twin = (one: Survey | ProviderSurvey, other: Survey | ProviderSurvey): Problem => ({
+  place: one.place,
+  message: `this survey and the one at ${at(other.place)} are of the same time, ${one.at}`,
+  advice: 'Keep one of the two: nothing tells which of them shows how it is.',
+});
 
 /** The surveys of a revision, for a command that shows them whether a rule asks or not. */
 export async function readSurveys(tree: Tree, folder: string): Promise<Outcome<Surveys>> {

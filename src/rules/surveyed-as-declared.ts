@@ -194,6 +194,15 @@ function* agesOf(
         message: `no survey shows ${volume}, which ${said(change)} starts from`,
         atMost: asked.missing,
       };
+    } else if (daysBetween(asked.on, newest.slice(0, 10)) > 1) {
+      // A day is allowed for, since clocks and time zones differ.
+      yield {
+        ...common,
+        facet: `too old ${volume}`,
+        message: `the newest survey of ${volume} is dated ${newest.slice(0, 10)}, after the day of the judgement`,
+        advice: 'Set the clock of the server, survey it again, and delete that survey.',
+        atMost: asked.tooOld,
+      };
     } else if (asked.within !== undefined && daysBetween(newest.slice(0, 10), asked.on) > asked.within) {
       yield {
         ...common,

@@ -5,12 +5,17 @@ import type { Step } from './step.ts';
 import { stepId } from './step-id.ts';
 
 interface Tick {
-  readonly id: string;
+  /** Undefined where the line does not say. */
+  readonly id: string | undefined;
+  readonly isTicked: boolean;
   readonly place: Place;
 }
 
-/** An item of a GFM task list; the id stands in code at the end of its line. */
-const item = /^\s*[-*+] \[([ xX])\] .*`([0-9a-f]{10})`\s*$/;
+/** An item of a GFM task list. */
+const item = /^\s*(?:[-*+]|\d+[.)]) \[([ xX])\] /;
+
+/** Where a step's id stands in it, in code; behind it there may be a note. */
+const idIn = /`([0-9a-f]{10})`/;
 
 /**
  * The numbers of the steps that are done. What is ticked and is no step, or waits for one that is not ticked, is a
@@ -38,10 +43,12 @@ export function readTicks(
   const known = new Map(steps.map((step) => [stepId(step), step]));
   const done = new Map<number, Tick>();
   const problems: Problem[] = [];
-  for (const tick of ticks) {
-    const step = known.get(tick.id);
-    if (step !== undefined) done.set(step.number, tick);
-    else problems.push(unknownTick(tick));
+  const open = new Set(ticks.flatMap(({ id, isTicked }) => (isTicked ? [] : id)));
+  for (const tick of ticks.filter(({ isTicked }) => isTicked)) {
+    const step = known.get(tick.id ?? '');
+    if (step === undefined) problems.push(unknownTick(tick));
+    else if (open.has(tick.id)) problems.push(bothWays(step, tick));
+    else done.set(step.number, tick);
   }
   for (const { number, after } of steps) {
     const tick = done.get(number);
@@ -58,18 +65,34 @@ export function readTicks(
 
 const unknownTick = ({ id, place }: Tick): Problem => ({
   place,
-  message: `the step ${id} is none of this change`,
+  message:
+    id === undefined
+      ? 'this tick is of no step: its line has no id'
+      : `the step ${id} is none of this change`,
   advice:
-    'The change, or main, is another one than when the list was printed: print it again, and tick what is done.',
+    id === undefined
+      ? 'Leave the id at the end of the line as it was printed.'
+      : 'The change, or main, is another one than when the list was printed: print it again, and tick what is done.',
 });
 
+const bothWays = ({ number }: Step, { place }: Tick): Problem => ({
+  place,
+  message: `step ${number} is ticked here, and not ticked on another line`,
+  advice: 'Find out how it stands, and leave one of the two lines.',
+});
+
+/** Outside of code and comments, where a list is no list. */
 function ticked(text: string, file: string): readonly Tick[] | undefined {
-  const items = text.split(/\r?\n/).flatMap((line, index) => {
-    const [, mark, id] = item.exec(line) ?? [];
+  const shown = text.replace(
+    /<!--[\s\S]*?(?:-->|(?![\s\S]))|^ *(```|~~~)[\s\S]*?(?:^ *\1.*$|(?![\s\S]))/gm,
+    (hidden) => hidden.replace(/[^\r\n]/g, ' '),
+  );
+  const items = shown.split(/\r?\n/).flatMap((line, index) => {
+    const [, mark] = item.exec(line) ?? [];
     const place = { file, line: index + 1, column: line.indexOf('[') + 1 };
-    return mark === undefined || id === undefined ? [] : [{ mark, id, place }];
+    return mark === undefined ? [] : [{ isTicked: mark !== ' ', id: idIn.exec(line)?.[1], place }];
   });
-  return items.length === 0 ? undefined : items.flatMap(({ mark, ...tick }) => (mark === ' ' ? [] : [tick]));
+  return items.some(({ id }) => id !== undefined) ? items : undefined;
 }
 
 function listed(text: string, file: string): readonly Tick[] | undefined {
@@ -79,7 +102,8 @@ function listed(text: string, file: string): readonly Tick[] | undefined {
   const done: unknown =
     typeof value === 'object' && value !== null && 'done' in value ? value.done : undefined;
   if (!Array.isArray(done)) return undefined;
-  return done.map((id, index) => ({ id: String(id), place: placeOfValue(['done', index]) }));
+  if (!done.every((id) => typeof id === 'string')) return undefined;
+  return done.map((id, index) => ({ id, isTicked: true, place: placeOfValue(['done', index]) }));
 }
 
 /** The steps that are not done, and of them those that nothing holds up. */

@@ -1,5 +1,6 @@
 /** What the provider's list shows to be there, at one time: `surveys/provider.json`. */
-import { type Outcome, ok, type Place } from '../base/problem.ts';
+import { err, type Outcome, ok, type Place } from '../base/problem.ts';
+import { isTime } from '../estate/dates.ts';
 import { type Bytes, bytes } from '../estate/size.ts';
 import type { ReadDocument } from '../read/document.ts';
 import type { ProviderSurveyFile } from '../read/generated/provider-survey.ts';
@@ -46,6 +47,13 @@ export function readProviderSurvey(text: ReadDocument): Outcome<ProviderSurvey> 
   if (!valid.ok) return valid;
   const { value, problems, document } = valid.value;
   if (problems.length > 0) return { ok: false, problems };
+  if (!isTime(value.at)) {
+    return err({
+      place: document.placeOfValue(['at']),
+      message: `${value.at} is not a time in the calendar`,
+      advice: 'Take the survey again.',
+    });
+  }
   return ok({
     at: value.at,
     lists: value.lists,

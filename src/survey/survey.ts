@@ -2,7 +2,8 @@
  * Surveys: what a server's own tools show to be there, at one time. `surveys/SERVER.json` is one, as
  * `schema/survey.json` has it; this is the same with sizes that can be counted with.
  */
-import { type Outcome, ok, type Place } from '../base/problem.ts';
+import { err, type Outcome, ok, type Place } from '../base/problem.ts';
+import { isTime } from '../estate/dates.ts';
 import { type Bytes, bytes } from '../estate/size.ts';
 import type { ReadDocument } from '../read/document.ts';
 import type { SurveyFile } from '../read/generated/survey.ts';
@@ -103,6 +104,13 @@ export function readSurvey(text: ReadDocument): Outcome<Survey> {
   if (!valid.ok) return valid;
   const { value, problems, document } = valid.value;
   if (problems.length > 0) return { ok: false, problems };
+  if (!isTime(value.at)) {
+    return err({
+      place: document.placeOfValue(['at']),
+      message: `${value.at} is not a time in the calendar`,
+      advice: 'Take the survey again.',
+    });
+  }
   const devices = value.devices.map(
     ({ name, type, on = [], size, serial, content }): SurveyedDevice => ({
       name,

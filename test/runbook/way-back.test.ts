@@ -171,8 +171,41 @@ describe('steps that are ticked off', () => {
     ]);
   });
 
+  it('count neither in code nor in a comment, and a note behind one takes nothing from it', () => {
+    const noted = list(1).replace(/(`)$/m, '$1 done by Avery');
+    expect(valueIn(ticks(noted))).toEqual(new Set([1]));
+    for (const [before, after] of [
+      ['```\n', '\n```\n'],
+      ['<!--\n', '\n-->\n'],
+    ] as const) {
+      const [line = ''] = list(1).split('\n');
+      expect(valueIn(ticks(`${before}${line}${after}${list()}`))).toEqual(new Set());
+    }
+  });
+
+  it('are refused where a line is ticked and has no id, or one step is ticked and is not', () => {
+    const said = (text: string) => {
+      const outcome = ticks(text);
+      return outcome.ok ? [] : outcome.problems.map(({ place, message }) => [place?.line, message]);
+    };
+    expect(said(`${list(1)}\n- [x] something else`)).toEqual([
+      [steps.length + 1, 'this tick is of no step: its line has no id'],
+    ]);
+    expect(said(`${list(1)}\n${list()}`)).toEqual([
+      [1, 'step 1 is ticked here, and not ticked on another line'],
+    ]);
+  });
+
   it('are refused where the file holds no list at all', () => {
-    for (const text of ['', 'done: everything', '{"steps": []}', '{"done": 3}', '{'])
+    for (const text of [
+      '',
+      '{"done": [null]}',
+      '{"done": [["a"]]}',
+      'done: everything',
+      '{"steps": []}',
+      '{"done": 3}',
+      '{',
+    ])
       expect(ticks(text).ok).toBe(false);
   });
 
