@@ -88,4 +88,4 @@ export type { Amount, Excess, Level, Measure, Measured, RuleName } from './rules
 export type { PolicyChange } from './rules/view.ts';
 export type { Billing } from './runbook/billing.ts';
 export { type Course, courseOf, type Standstill } from './runbook/course.ts';
-export type { Example, Step } from './runbook/step.ts';
+export type { Example, Snag, Step } from './runbook/step.ts';
