@@ -127,7 +127,8 @@ const steps = (above: Command, { finish }: Sink): Command =>
     .addHelpText(
       'after',
       `
-Exit codes: 0 the verdict is pass, 1 it is fail and no step is to be carried out, 2 not judged.
+Exit codes: 0 the verdict is pass; 1 it is fail and no step is to be carried out, or a survey shows otherwise than
+the ticks; 2 not judged.
 
 Examples:
   ullage steps --base main --head grow-plates

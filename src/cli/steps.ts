@@ -1,22 +1,23 @@
 /** `ullage steps`: the steps of a change alone, and what of them is done. */
 import { readFile } from 'node:fs/promises';
 import { text } from 'node:stream/consumers';
-import { nearestWord } from '../base/nearest.ts';
+import { judgeAgainstMain } from '../audit/against-main.ts';
+import { offer } from '../base/nearest.ts';
 import { err, type Outcome, ok } from '../base/problem.ts';
 import { bareSettings } from '../estate/settings.ts';
 import { resolveRevisions } from '../git/compare.ts';
-import type { Judged } from '../policy/judgement.ts';
-import { readPair } from '../policy/pair.ts';
+import type { Tree } from '../git/tree.ts';
+import { type Judgement, notJudged } from '../policy/judgement.ts';
+import type { ReadingPair } from '../policy/pair.ts';
 import { readSurveys } from '../policy/surveys.ts';
 import { listInForce } from '../price/price-list.ts';
 import { report, reportProblems, summaryLine } from '../report/report.ts';
 import { type Doer, reportSteps, type StepsFormat } from '../report/steps.ts';
 import type { Step } from '../runbook/step.ts';
-import { type SurveyedTick, surveyedTicks } from '../runbook/surveyed-ticks.ts';
+import { surveyedTicks } from '../runbook/surveyed-ticks.ts';
 import { readTicks } from '../runbook/ticks.ts';
-import { compareSurveys } from '../survey/compare.ts';
-import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
-import { gate } from './gate.ts';
+import { compareSurveys, type SurveyComparison } from '../survey/compare.ts';
+import { dayOf, type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
 import { withRepository } from './repository.ts';
 
 export interface StepsFlags extends ReportFlags {
@@ -32,61 +33,76 @@ export interface StepsFlags extends ReportFlags {
 }
 
 export async function runSteps(flags: StepsFlags): Promise<Finished> {
-  const { format, server, by, done: file, ...options } = flags;
-  const judged = await gate({ ...options, failOn: 'error' });
-  if (judged.verdict === 'not judged') {
+  const { format, server, by, done: file } = flags;
+  const { judgement, surveys } = await judged(flags);
+  if (judgement.verdict === 'not judged') {
     const form = format === 'mermaid' ? 'text' : format;
-    return { output: await report(form, judged, terminal(flags)), code: 2, reason: summaryLine(judged) };
+    const output = await report(form, judgement, terminal(flags));
+    return { output, code: 2, reason: summaryLine(judgement) };
   }
-  const done = file === undefined ? ok(new Set<number>()) : await ticksIn(file, judged.runbook);
-  const asked = server === undefined ? ok(undefined) : serverOf(server, judged.runbook);
+  const { runbook, changes } = judgement;
+  const done = file === undefined ? ok(new Set<number>()) : await ticksIn(file, runbook);
+  const asked = server === undefined ? ok(undefined) : serverOf(server, runbook);
   const problems = [...(done.ok ? [] : done.problems), ...(asked.ok ? [] : asked.problems)];
   if (!done.ok || !asked.ok)
     return { output: reportProblems(problems, terminal(flags)), code: 2, reason: 'nothing was told' };
-  const surveyed = file === undefined ? ok([]) : await surveyedAgainst(flags, judged, done.value);
-  if (!surveyed.ok)
+  if (surveys?.ok === false)
     return {
-      output: reportProblems(surveyed.problems, terminal(flags)),
+      output: reportProblems(surveys.problems, terminal(flags)),
       code: 2,
       reason: 'a survey cannot be read',
     };
+  const surveyed =
+    surveys === undefined
+      ? []
+      : surveyedTicks({ steps: runbook, changes, done: done.value, ...surveys.value });
   const overview = {
-    judged,
+    judged: judgement,
     done: done.value,
-    surveyed: surveyed.value,
+    surveyed,
     ...(server === undefined ? {} : { server }),
     ...(by === undefined ? {} : { by }),
   };
   const output = reportSteps(overview, format, terminal(flags));
-  if (judged.verdict === 'fail') return { output, code: 1, reason: summaryLine(judged) };
-  return surveyed.value.length === 0
+  if (judgement.verdict === 'fail') return { output, code: 1, reason: summaryLine(judgement) };
+  return surveyed.length === 0
     ? { output, code: 0 }
     : { output, code: 1, reason: 'a survey shows otherwise than the ticks' };
 }
 
-/** The head's surveys, whoever brought them: they judge nothing here, and only tell how it stands. */
-const surveyedAgainst = (
-  flags: StepsFlags,
-  { runbook, changes, on }: Judged,
-  done: ReadonlySet<number>,
-): Promise<Outcome<readonly SurveyedTick[]>> =>
-  withRepository(flags.repo, async (repository) => {
+interface StepsJudged {
+  readonly judgement: Judgement;
+  /** Beside either revision; only where ticks are to be held against them. */
+  readonly surveys?: Outcome<Surveyed>;
+}
+
+type Surveyed = Readonly<Record<'before' | 'after', SurveyComparison>>;
+
+async function judged(flags: StepsFlags): Promise<StepsJudged> {
+  const day = dayOf(flags.now);
+  if (!day.ok) return { judgement: notJudged(day.problems, '') };
+  const on = day.value;
+  const found = await withRepository(flags.repo, async (repository): Promise<Outcome<StepsJudged>> => {
     const compared = await resolveRevisions(repository, flags);
     if (!compared.ok) return compared;
-    const { base, head } = await readPair(compared.value.base, compared.value.head);
-    const { settings, priceLists } = head.revision;
-    const surveys = await readSurveys(compared.value.head, (settings ?? bareSettings).paths.surveys);
-    if (!surveys.ok) return surveys;
-    const list = listInForce(priceLists, on);
-    const [before, after] = [base, head].map(({ revision }) =>
-      compareSurveys(revision.estate, surveys.value, list),
-    );
-    return ok(
-      before === undefined || after === undefined
-        ? []
-        : surveyedTicks({ steps: runbook, changes, done, before, after }),
-    );
+    const { judgement, readings } = await judgeAgainstMain(repository, compared.value, { on, backTest: 0 });
+    return flags.done === undefined
+      ? ok({ judgement })
+      : ok({ judgement, surveys: await surveyedIn(compared.value.head, readings, on) });
   });
+  return found.ok ? found.value : { judgement: notJudged(found.problems, on) };
+}
+
+/** The head's surveys, whoever brought them: they judge nothing here, and only tell how it stands. */
+async function surveyedIn(tree: Tree, { base, head }: ReadingPair, on: string): Promise<Outcome<Surveyed>> {
+  const { settings, priceLists } = head.revision;
+  const surveys = await readSurveys(tree, (settings ?? bareSettings).paths.surveys);
+  if (!surveys.ok) return surveys;
+  const list = listInForce(priceLists, on);
+  const beside = ({ revision }: ReadingPair['base']): SurveyComparison =>
+    compareSurveys(revision.estate, surveys.value, list);
+  return ok({ before: beside(base), after: beside(head) });
+}
 
 async function ticksIn(file: string, steps: readonly Step[]): Promise<Outcome<ReadonlySet<number>>> {
   try {
@@ -103,9 +119,10 @@ async function ticksIn(file: string, steps: readonly Step[]): Promise<Outcome<Re
 function serverOf(server: string, steps: readonly Step[]): Outcome<undefined> {
   const named = [...new Set(steps.flatMap((step) => step.server ?? []))].sort();
   if (named.includes(server)) return ok(undefined);
-  const near = nearestWord(server, named);
+  const known =
+    named.length === 0 ? 'No step is about a server.' : `There are steps for ${named.join(', ')}.`;
   return err({
     message: `no step is about a server ${server}`,
-    advice: `${near === undefined ? '' : `Did you mean ${near}? `}${named.length === 0 ? 'No step is about a server.' : `There are steps for ${named.join(', ')}.`}`,
+    advice: `${offer(server, named)}${known}`,
   });
 }

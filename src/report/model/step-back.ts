@@ -4,7 +4,7 @@ import { isFinal } from '../../runbook/returning.ts';
 import type { Step } from '../../runbook/step.ts';
 import { entries, line, sentence } from './blocks.ts';
 import type { Section } from './model.ts';
-import { whereOf } from './steps.ts';
+import { stepsWords, whereOf } from './steps.ts';
 
 /** Nothing where nothing is done, or all of it. @param done the numbers of the steps that are done */
 export function stepBackSection(runbook: readonly Step[], done: ReadonlySet<number>): readonly Section[] {
@@ -19,7 +19,7 @@ export function stepBackSection(runbook: readonly Step[], done: ReadonlySet<numb
         sentence(
           finals.length === 0
             ? 'Nothing that is done is past the point of no return.'
-            : `Nothing takes back ${finals.length === 1 ? 'step' : 'steps'} ${finals.join(', ')}: what can still be undone leaves that as it is, and to go on may be the shorter way.`,
+            : `Nothing takes back ${stepsWords(finals)}: what can still be undone leaves that as it is, and to go on may be the shorter way.`,
         ),
         ...(undone.length === 0
           ? []

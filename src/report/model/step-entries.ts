@@ -1,5 +1,4 @@
 /** Steps with all that is to be known of each: for whoever carries them out. */
-import { cautions } from '../../base/wording.ts';
 import type { Judged } from '../../policy/judgement.ts';
 import type { Billing } from '../../runbook/billing.ts';
 import { isFinal, type Returning, returningOf } from '../../runbook/returning.ts';
@@ -9,7 +8,7 @@ import { showAmount } from './amounts.ts';
 import { advice, line } from './blocks.ts';
 import { losesData } from './changes.ts';
 import type { Entry, Field, Tag } from './model.ts';
-import { whereOf } from './steps.ts';
+import { moreFields, stepsWords, whereOf } from './steps.ts';
 
 const ticked: Tag = { word: 'done', tone: 'plain' };
 
@@ -31,10 +30,7 @@ export function fullStepEntries(
       fields: [
         ...(step.why === undefined ? [] : [line('why', step.why)]),
         ...(step.after.length === 0 ? [] : [line('first', `${stepsWords(step.after)} must be done.`)]),
-        ...step.cautions.map((text) => line('caution', text === cautions ? 'See the cautions above.' : text)),
-        ...step.examples.map(
-          ({ command, source }): Field => ({ label: 'example', form: 'example', command, source }),
-        ),
+        ...moreFields(step),
         ...(step.seen === undefined ? [] : [advice('then', step.seen)]),
         ...backFields(step, returning.get(step.number)),
         ...(billed === undefined ? [] : [line('billing', billingWords(billed, cost.currencyBefore))]),
@@ -42,9 +38,6 @@ export function fullStepEntries(
     };
   });
 }
-
-const stepsWords = (numbers: readonly number[]): string =>
-  `${numbers.length === 1 ? 'step' : 'steps'} ${numbers.join(', ')}`;
 
 /** How to step back, and until when. */
 function backFields(step: Step, returning: Returning | undefined): readonly Field[] {

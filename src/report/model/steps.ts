@@ -115,9 +115,7 @@ function stepEntries(runbook: readonly Step[]): readonly Entry[] {
     const said = step.destroys || why.length + more.length === 0 ? undefined : saidAt.get(all);
     if (said === undefined) saidAt.set(all, number);
     // Most steps follow the one before them; that needs no saying.
-    const waits = after.every((each) => each === number - 1)
-      ? []
-      : [line('after', `${after.length === 1 ? 'step' : 'steps'} ${after.join(', ')}`)];
+    const waits = after.every((each) => each === number - 1) ? [] : [line('after', stepsWords(after))];
     return {
       number,
       tag: step.destroys ? losesData : undefined,
@@ -127,12 +125,17 @@ function stepEntries(runbook: readonly Step[]): readonly Entry[] {
   });
 }
 
-const moreFields = (step: Step): readonly Field[] => [
+/** The cautions of a step, and its commands. */
+export const moreFields = (step: Step): readonly Field[] => [
   ...step.cautions.map((text) => line('caution', text === cautions ? 'See the cautions above.' : text)),
   ...step.examples.map(
     ({ command, source }): Field => ({ label: 'example', form: 'example', command, source }),
   ),
 ];
+
+/** `step 3`, `steps 3, 4`. */
+export const stepsWords = (numbers: readonly number[]): string =>
+  `${numbers.length === 1 ? 'step' : 'steps'} ${numbers.join(', ')}`;
 
 export function whereOf({ at, server }: Step): string {
   switch (at) {
