@@ -1,8 +1,9 @@
 /** Fetches what a shallow checkout lacks, through the remote and the credentials that the checkout step left. */
 
 import { err, type Outcome, ok } from '../base/problem.ts';
+import { quietFetch, runOnNetwork } from '../git/network.ts';
 import { isObjectId } from '../git/object-store.ts';
-import { type Environment, gitSaid, hardenedEnvironment, runGit } from '../git/process.ts';
+import { type Environment, type GitRun, gitSaid } from '../git/process.ts';
 
 export interface Remote {
   /** The checkout. */
@@ -14,32 +15,8 @@ export interface Remote {
   readonly serverUrl: string;
 }
 
-/** What a network of a company needs, on top of what git is given everywhere. */
-const passedOn = [
-  'http_proxy',
-  'https_proxy',
-  'no_proxy',
-  'HTTP_PROXY',
-  'HTTPS_PROXY',
-  'NO_PROXY',
-  'ALL_PROXY',
-  'all_proxy',
-  'SSL_CERT_FILE',
-  'SSL_CERT_DIR',
-  'SSH_AUTH_SOCK',
-];
-
-/** Only here may git go to the network, and only over these. What it fetches is checked against its own id. */
-const networkEnvironment = (machine: Environment): NodeJS.ProcessEnv => ({
-  ...hardenedEnvironment(machine),
-  ...Object.fromEntries(
-    passedOn.flatMap((name) => (machine[name] === undefined ? [] : [[name, machine[name]]])),
-  ),
-  GIT_ALLOW_PROTOCOL: 'https:http:ssh:git:file',
-});
-
 /** The settings by which git signs in with a token: in the environment, so that no list of processes shows them. */
-function signIn({ serverUrl, token }: Remote): NodeJS.ProcessEnv | undefined {
+function signIn({ serverUrl, token }: Pick<Remote, 'serverUrl' | 'token'>): NodeJS.ProcessEnv | undefined {
   if (token === undefined || !/^https?:\/\//.test(serverUrl)) return undefined;
   const key = `http.${serverUrl.replace(/\/+$/, '')}/.extraheader`;
   return {
@@ -55,18 +32,21 @@ function signIn({ serverUrl, token }: Remote): NodeJS.ProcessEnv | undefined {
 /** The token as git sends it; a log has to mask this form too. */
 export const signInOf = (token: string): string => Buffer.from(`x-access-token:${token}`).toString('base64');
 
-/** A server that says nothing for so many seconds is given up. */
-const patience = ['-c', 'http.lowSpeedLimit=1', '-c', 'http.lowSpeedTime=60'];
+/** Runs git on the network; where the checkout's own credentials will not do, once more with the token. */
+export async function runSignedIn(
+  { dir, environment, ...signing }: Remote,
+  args: readonly string[],
+  protocols: string,
+): Promise<Outcome<GitRun>> {
+  const call = { dir, environment, protocols };
+  const first = await runOnNetwork(args, call);
+  const credentials = signIn(signing);
+  if (!first.ok || first.value.code === 0 || credentials === undefined) return first;
+  return runOnNetwork(args, { ...call, more: credentials });
+}
 
 async function onNetwork(remote: Remote, args: readonly string[]): Promise<Outcome<string>> {
-  const environment = networkEnvironment(remote.environment);
-  const run = (more: NodeJS.ProcessEnv) =>
-    runGit([...patience, ...args], { cwd: remote.dir, environment: { ...environment, ...more } });
-  const first = await run({});
-  if (!first.ok) return first;
-  if (first.value.code === 0) return ok(first.value.stdout.toString('utf8'));
-  const credentials = signIn(remote);
-  const second = credentials === undefined ? first : await run(credentials);
+  const second = await runSignedIn(remote, args, 'https:http:ssh:git:file');
   if (!second.ok) return second;
   if (second.value.code === 0) return ok(second.value.stdout.toString('utf8'));
   return err({
@@ -88,17 +68,7 @@ export async function fetchInto(
   depth: Depth,
 ): Promise<Outcome<string>> {
   const deep = depth === 'what is missing' ? [] : depth === 'all' ? ['--unshallow'] : [`--depth=${depth}`];
-  return onNetwork(remote, [
-    'fetch',
-    '--quiet',
-    '--no-tags',
-    '--no-recurse-submodules',
-    '--no-write-fetch-head',
-    '--refmap=',
-    ...deep,
-    'origin',
-    ...wanted,
-  ]);
+  return onNetwork(remote, [...quietFetch, ...deep, 'origin', ...wanted]);
 }
 
 /** The commit at a ref of the remote; undefined where there is none, or the remote does not say. */

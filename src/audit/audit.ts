@@ -2,9 +2,10 @@
 
 import { type Outcome, ok } from '../base/problem.ts';
 import type { HistoryEntry } from '../git/history.ts';
-import { missingObject } from '../git/object-store.ts';
+import { isMissing } from '../git/object-store.ts';
 import type { GitRepository } from '../git/repository.ts';
 import { lacksHistory } from '../policy/approval.ts';
+import { isNotAtHand } from '../policy/elsewhere.ts';
 import type { PolicyRule } from '../policy/policy.ts';
 import { approvalsUpTo } from './approvals.ts';
 import { type AuditRecord, dayOfCommit, recordOf } from './record.ts';
@@ -99,11 +100,11 @@ const keyOf = (
     tried?.map(({ name, level, entry }) => [name, level, entry]) ?? null,
   ]);
 
-const { advice: fetchAdvice } = missingObject('');
-
 /** Whether another run would say the same: not where this clone lacks something that the next may hold. */
 const isLasting = (record: AuditRecord | null): boolean =>
   record === null ||
   (record.tried?.reasons.some((reason) => lacksHistory({ message: reason })) !== true &&
     (record.verdict !== 'not judged' ||
-      record.problems.every(({ place, advice }) => place !== null && advice !== fetchAdvice)));
+      record.problems.every(
+        (problem) => problem.place !== null && !isMissing(problem) && !isNotAtHand(problem),
+      )));

@@ -7,7 +7,6 @@ import type { Grouping } from '../price/cost.ts';
 import type { AuditFormat, AuditQuestion } from '../report/audit/audit.ts';
 import type { CostFormat } from '../report/cost.ts';
 import type { HeadroomFormat } from '../report/headroom.ts';
-import type { PolicyFormat } from '../report/policy.ts';
 import type { ReportFormat } from '../report/report.ts';
 import type { RuleFormat } from '../report/rules.ts';
 import type { Doer, StepsFormat } from '../report/steps.ts';
@@ -18,7 +17,7 @@ import type { CostFlags } from './cost.ts';
 import type { GateFlags, ReportTo } from './gate.ts';
 import type { HeadroomFlags } from './headroom.ts';
 import type { NewFlags } from './new.ts';
-import type { PolicyCheckFlags } from './policy.ts';
+import { policy } from './policy-commands.ts';
 import { reading } from './reading-commands.ts';
 import type { RuleFlags } from './rules.ts';
 import type { StepsFlags } from './steps.ts';
@@ -222,43 +221,6 @@ const starter = (above: Command, { finish }: Sink): Command =>
     .option('--now <date>', 'the day whose year the price list begins in (default: today)')
     .addHelpText('after', '\nExamples:\n  ullage new\n  ullage new --repo estate')
     .action(async (flags: NewFlags) => finish(await (await import('./new.ts')).runNew(flags)));
-
-/** A fortnight: long enough to have a waiver signed anew. */
-const usualSoon = 14;
-
-const policyCheck = (above: Command, { finish }: Sink): Command =>
-  above
-    .command('check')
-    .summary('what in the policy has no effect, contradicts itself, or is about to expire')
-    .description(
-      'Check the rule packs and waivers against the estate: unknown rules and parameters, rules that can find nothing, limits that overlap or exclude each other, entries looser than the shipped ones they override, waivers that end soon. Remarks do not affect the exit code.',
-    )
-    .addOption(repo())
-    .addOption(at())
-    .option(
-      '--soon <days>',
-      'how many days ahead the end of a waiver is remarked on',
-      wholeNumber(4, 'Write a whole number of days, such as 14.'),
-      usualSoon,
-    )
-    .addOption(
-      oneOf<PolicyFormat>('--format <format>', 'what to print', { text: true, json: true }).default('text'),
-    )
-    .option('--now <date>', 'the day (default: today, in UTC)')
-    .addHelpText('after', '\nExamples:\n  ullage policy check\n  ullage policy check --at main --soon 30')
-    .action(async (flags: PolicyCheckFlags) =>
-      finish(await (await import('./policy.ts')).runPolicyCheck(flags)),
-    );
-
-const policy = (above: Command, sink: Sink): Command =>
-  withCommands(
-    above
-      .command('policy')
-      .summary('check a pack against the estate')
-      .description('Check the policy itself.'),
-    [policyCheck],
-    sink,
-  );
 
 const audit = (above: Command, { finish, write }: Sink): Command =>
   above

@@ -21,7 +21,7 @@ export async function runPolicyCheck(flags: PolicyCheckFlags): Promise<Finished>
     const shown = await shownOn(repository, flags);
     if (!shown.ok) return shown;
     const { on, settings, revision } = shown.value;
-    const { estate, priceLists, rules, waivers, procedures, packs, hasPacks } = revision;
+    const { estate, priceLists, rules, waivers, procedures, hasPacks } = revision;
     if (!hasPacks) {
       return err({
         message: `there is no rule pack in ${settings.paths.policies}/`,
@@ -29,7 +29,7 @@ export async function runPolicyCheck(flags: PolicyCheckFlags): Promise<Finished>
       });
     }
     const policy: Policy = { settings, priceLists, rules, waivers, procedures };
-    const remarks = checkPolicy(policy, packs, estate, { on, soon });
+    const remarks = checkPolicy(policy, revision, estate, { on, soon });
     return ok({ on, rules: rules.length, waivers: waivers.length, remarks });
   });
   if (!checked.ok) {

@@ -8,12 +8,13 @@ import { isDay } from '../estate/dates.ts';
 import type { Commit } from '../git/commit.ts';
 import { firstParentHistory } from '../git/history.ts';
 import type { GitRepository } from '../git/repository.ts';
-import { gatherRules, readRulePack } from '../policy/pack.ts';
+import { readRulePack } from '../policy/pack.ts';
 import type { PolicyRule } from '../policy/policy.ts';
-import { readRevision } from '../policy/reader.ts';
+import { readRevision, rulesUsing } from '../policy/reader.ts';
 import { readDocument } from '../read/document.ts';
 import { decodeText } from '../read/text.ts';
 import { reasonOf } from './edge.ts';
+import { treeAt } from './repository.ts';
 
 /**
  * @param to the commit up to which days are looked for
@@ -31,7 +32,7 @@ export async function triedRules(
     return commit.ok ? rulesAt(repository, commit.value) : commit;
   }
   const id = await repository.resolveCommit(named);
-  if (isFile) return id.ok ? ambiguous(named, 'a file and a revision') : rulesIn(named);
+  if (isFile) return id.ok ? ambiguous(named, 'a file and a revision') : rulesIn(named, repository, to);
   if (!id.ok) {
     return err({
       message: `${quoted(named)} is no file, no day and no revision`,
@@ -64,8 +65,12 @@ async function rulesAt(
   return revision.ok ? ok(revision.value.rules) : revision;
 }
 
-/** The rules of one pack, with those that it uses of the packs that ship. */
-async function rulesIn(path: string): Promise<Outcome<readonly PolicyRule[]>> {
+/** The rules of one pack, with those of the packs that it uses: shipped ones, and what a commit of main lists. */
+async function rulesIn(
+  path: string,
+  repository: GitRepository,
+  to: string,
+): Promise<Outcome<readonly PolicyRule[]>> {
   let bytes: Uint8Array;
   try {
     bytes = await readFile(path);
@@ -80,5 +85,7 @@ async function rulesIn(path: string): Promise<Outcome<readonly PolicyRule[]>> {
   const document = readDocument(text.value, path);
   if (!document.ok) return document;
   const pack = readRulePack(document.value);
-  return pack.ok ? gatherRules([pack.value]) : pack;
+  if (!pack.ok) return pack;
+  const tree = await treeAt(repository, to);
+  return tree.ok ? rulesUsing(pack.value, tree.value) : tree;
 }

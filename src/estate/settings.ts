@@ -25,6 +25,17 @@ export interface Site {
   readonly place: Place;
 }
 
+/** A rule pack that is kept in another repository, as the settings hold it. */
+export interface ListedPack {
+  readonly name: string;
+  readonly repository: string;
+  readonly commit: string;
+  readonly path: string;
+  /** Of the file's content, in lower-case hexadecimal. */
+  readonly sha256: string;
+  readonly place: Place;
+}
+
 export interface Settings {
   /** Empty where none could be read. */
   readonly currency: string;
@@ -36,6 +47,8 @@ export interface Settings {
   readonly teams: readonly string[];
   /** Where it lists them; undefined where it does not. */
   readonly listed: { readonly sites: Place | undefined; readonly teams: Place | undefined };
+  /** Rule packs that are kept in other repositories, by name; undefined where one is listed and does not read. */
+  readonly packs: ReadonlyMap<string, ListedPack | undefined>;
   /** Which field of the provider's list is which; undefined where the settings do not say. @internal */
   readonly providerList: ProviderListSettings | undefined;
   /** Where they say at which pointer its rows are. */
@@ -63,6 +76,7 @@ export const bareSettings: Settings = {
   sites: new Map(),
   teams: [],
   listed: { sites: undefined, teams: undefined },
+  packs: new Map(),
   providerList: undefined,
   providerRows: { volumes: top, servers: top },
   place: top,
@@ -72,7 +86,7 @@ export function readSettings(text: ReadDocument): PartialOutcome<Settings> {
   const valid = validate('settings', text);
   if (!valid.ok) return valid;
   const { document, mends } = valid.value;
-  const { currency, month = '730 h', paths = {}, sites = {}, teams = [] } = valid.value.value;
+  const { currency, month = '730 h', paths = {}, sites = {}, teams = [], packs = {} } = valid.value.value;
   const { 'provider-list': providerList } = valid.value.value;
   const problems: Problem[] = [...valid.value.problems];
   const refuse = (path: readonly Step[], message: string, advice: string): void => {
@@ -116,6 +130,12 @@ export function readSettings(text: ReadDocument): PartialOutcome<Settings> {
       sites: 'sites' in valid.value.value ? document.placeOfKey(['sites']) : undefined,
       teams: 'teams' in valid.value.value ? document.placeOfKey(['teams']) : undefined,
     },
+    packs: new Map(
+      Object.entries(packs).map(([name, pack]) => [
+        name,
+        mends.in(['packs', name]) ? undefined : { name, ...pack, place: document.placeIn(packs, name) },
+      ]),
+    ),
     providerList,
     providerRows: {
       volumes: document.placeOfValue(['provider-list', 'volumes', 'rows']),

@@ -40,6 +40,11 @@ export const missingObject = (what: string): Problem => ({
     'Fetch all of them with `git fetch --refetch --no-filter origin`; in CI, check out without a filter.',
 });
 
+const { advice: fetchAll } = missingObject('');
+
+/** Whether it says that an object is not here. */
+export const isMissing = ({ advice }: Pick<Problem, 'advice'>): boolean => advice === fetchAll;
+
 /** How git is started, and what is known of why it stopped. */
 export interface ObjectProcess {
   readonly start: (args: readonly string[]) => ChildProcessWithoutNullStreams;

@@ -26,9 +26,9 @@ import {
   startGit,
 } from './process.ts';
 import { listRefs, noRefs, parseCommitName, type Refs, refsIn, spellings } from './refs.ts';
-import { RevisionTree } from './revision-tree.ts';
+import { fileIn, RevisionTree } from './revision-tree.ts';
 import { makeScratch, type ObjectFormat, removeScratch } from './scratch.ts';
-import { shown, type Tree, type TreeLabel } from './tree.ts';
+import { type FileAt, shown, type Tree, type TreeLabel } from './tree.ts';
 
 export interface OpenOptions {
   /** The machine's environment; what git needs of it is passed on, and nothing else. */
@@ -191,6 +191,11 @@ export class GitRepository {
     return header.ok && header.value.kind === 'present';
   }
 
+  /** The file at a path of a commit, be it of another repository's history. */
+  fileAt(commit: string, path: string): Promise<FileAt> {
+    return fileIn(this.#objects, commit, path);
+  }
+
   /** The files of a tree object. */
   tree(tree: string, label: TreeLabel): Tree {
     return new RevisionTree(tree, label, this.#objects);
@@ -228,8 +233,12 @@ export class GitRepository {
     // Most judgements are of revisions, and need not load it.
     const { WorkTree } = await import('./worktree.ts');
     return ok(
-      new WorkTree(top.value, this.objectFormat, this.#parts.largestFile, (args) =>
-        runGit(args, { cwd: top.value, environment: this.#parts.environment }),
+      new WorkTree(
+        top.value,
+        this.objectFormat,
+        this.#parts.largestFile,
+        (args) => runGit(args, { cwd: top.value, environment: this.#parts.environment }),
+        (commit, path) => this.fileAt(commit, path),
       ),
     );
   }

@@ -1,9 +1,11 @@
 /** A tree of the object database. Its folders and its files are both read through the object store. */
 
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
-import type { ObjectStore } from './object-store.ts';
+import { parseCommit } from './commit.ts';
+import { isMissing, type ObjectStore } from './object-store.ts';
 import { tooManyFiles } from './process.ts';
 import {
+  type FileAt,
   folderPath,
   type Listing,
   ListingBuilder,
@@ -80,6 +82,10 @@ export class RevisionTree implements Tree {
     return { ok: false, problems: content.problems.map((problem) => problemAt(file.path, problem)) };
   }
 
+  fileAt(commit: string, path: string): Promise<FileAt> {
+    return fileIn(this.#objects, commit, path);
+  }
+
   #folder(id: string): Promise<Outcome<readonly TreeEntry[]>> {
     const known = this.#folders.get(id);
     if (known !== undefined) return known;
@@ -98,6 +104,26 @@ export class RevisionTree implements Tree {
       advice: 'Run `git fsck` in the repository and repair what it reports, or clone again.',
     });
   }
+}
+
+/** The file at a path of a commit, wherever the commit comes from. */
+export async function fileIn(objects: ObjectStore, commit: string, path: string): Promise<FileAt> {
+  const read = await objects.read(commit, 'commit', `the commit ${commit}`);
+  const said = read.ok ? parseCommit(commit, read.value) : read;
+  if (!said.ok) return noFileFor(said.problems);
+  const tree = new RevisionTree(said.value.tree, { revision: commit, name: commit }, objects);
+  const { files, problems } = await tree.list(path);
+  const [first] = files;
+  if (problems.length > 0) return noFileFor(problems);
+  if (first === undefined) return { kind: 'no file', why: `there is no file ${shown(path)}` };
+  if (first.path !== path) return noFileFor([noFile(path, 'folder')]);
+  const content = await tree.read(first);
+  return content.ok ? { kind: 'found', content: content.value } : noFileFor(content.problems);
+}
+
+function noFileFor(problems: readonly Problem[]): FileAt {
+  if (problems.some(isMissing)) return { kind: 'missing' };
+  return { kind: 'no file', why: problems[0]?.message ?? 'nothing can be read' };
 }
 
 const isBeneathAnother = (path: string, paths: ReadonlySet<string>): boolean =>

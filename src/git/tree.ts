@@ -22,6 +22,14 @@ export interface Listing {
   readonly problems: readonly Problem[];
 }
 
+/** What is at a path of a commit. */
+export type FileAt =
+  | { readonly kind: 'found'; readonly content: Uint8Array }
+  /** The commit, or what it leads to, is not at hand. */
+  | { readonly kind: 'missing' }
+  /** What is there is no file that can be read. */
+  | { readonly kind: 'no file'; readonly why: string };
+
 export interface Tree {
   readonly label: TreeLabel;
   /**
@@ -31,6 +39,11 @@ export interface Tree {
   list(...folders: readonly string[]): Promise<Listing>;
   /** A file's bytes. Ask for many at once: the requests are pipelined. */
   read(file: TreeFile): Promise<Outcome<Uint8Array>>;
+  /**
+   * A file of any commit, be it of another repository, whose objects lie beside this revision's own. Left out where
+   * there are none beside it.
+   */
+  readonly fileAt?: (commit: string, path: string) => Promise<FileAt>;
 }
 
 /** Nothing at all: what the first commit of all is held against. */

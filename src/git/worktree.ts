@@ -40,6 +40,7 @@ export class WorkTree implements Tree {
   readonly #hash: string;
   readonly #limit: number;
   readonly #run: (args: readonly string[]) => Promise<Outcome<GitRun>>;
+  readonly fileAt: NonNullable<Tree['fileAt']>;
   /** What was listed, so that what is read is what was named, though somebody goes on editing. */
   readonly #listed = new Map<string, OnDisk>();
   readonly #folders = new Map<string, Promise<NoFile | 'gone' | undefined>>();
@@ -51,11 +52,13 @@ export class WorkTree implements Tree {
     hash: string,
     limit: number,
     run: (args: readonly string[]) => Promise<Outcome<GitRun>>,
+    fileAt: NonNullable<Tree['fileAt']>,
   ) {
     this.#top = top;
     this.#hash = hash;
     this.#limit = limit;
     this.#run = run;
+    this.fileAt = fileAt;
   }
 
   async list(...folders: readonly string[]): Promise<Listing> {

@@ -21,7 +21,7 @@ import { comparePolicies } from './direction.ts';
 import { lineForName } from './other-writing.ts';
 import { gatherRules } from './pack.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
-import type { RulePack } from './rule-pack.ts';
+import type { Revision } from './revision.ts';
 import { scopeOf } from './scope.ts';
 import { waiverUse } from './waiver.ts';
 import { withoutEffect } from './waiver-effect.ts';
@@ -37,6 +37,8 @@ const remarkKinds = [
   'limits add up',
   'no limit',
   'looser than shipped',
+  'looser than elsewhere',
+  'pack not used',
   'waiver expired',
   'waiver ends soon',
   'waiver without effect',
@@ -60,26 +62,29 @@ export interface CheckOptions {
   readonly soon: number;
 }
 
+type Packs = Pick<Revision, 'packs' | 'elsewhere'>;
+
 /**
  * Holds a policy against an estate.
  *
- * @param packs the repository's own packs, from which the policy's rules were gathered
+ * @param packs what the policy's rules were gathered from: the repository's own packs, and those that it lists of others
  * @returns remarks in order of place
  */
 export function checkPolicy(
   policy: Policy,
-  packs: readonly RulePack[],
+  packs: Packs,
   estate: Estate,
   { on, soon }: CheckOptions,
 ): readonly Remark[] {
   const ground = groundOf(policy, estate);
-  // What ships is not for anybody here to mend, and is scoped to nothing.
-  const own = policy.rules.filter(({ shippedIn }) => shippedIn === undefined);
+  // What ships or is kept elsewhere is not for anybody here to mend, and need not fit this estate alone.
+  const own = policy.rules.filter(({ origin }) => origin.kind === 'repository');
   return [
     ...own.flatMap((rule) => scopeRemarks(rule, ground)),
     ...own.flatMap((rule) => overRemarks(rule, on)),
     ...limitRemarks(policy, ground, on),
     ...looserRemarks(policy, packs, on),
+    ...unusedRemarks(policy, packs),
     ...policy.waivers.flatMap((waiver) => waiverRemarks(waiver, policy, ground, on, soon)),
   ].sort(byPlace);
 }
@@ -365,22 +370,42 @@ function sumRemark(
   ];
 }
 
-/** Entries that override a shipped one of the same name and let more through. */
-function looserRemarks(policy: Policy, packs: readonly RulePack[], on: string): readonly Remark[] {
-  const shipped = gatherRules(packs.map((pack) => ({ ...pack, entries: [] })));
-  if (!shipped.ok) return [];
-  const names = new Set(shipped.value.map(({ name }) => name));
+/** Packs that are listed and bring nothing. */
+const unusedRemarks = ({ settings }: Policy, { packs }: Packs): readonly Remark[] =>
+  [...settings.packs.values()].flatMap((pack): readonly Remark[] =>
+    pack === undefined || packs.some(({ use }) => use.some(({ name }) => name === pack.name))
+      ? []
+      : [
+          {
+            kind: 'pack not used',
+            name: pack.name,
+            place: pack.place,
+            message: `the pack ${pack.name} is listed, and no rule pack uses it`,
+            advice: `Use it, with \`use: [${pack.name}]\` in a rule pack, or take it off the list.`,
+          },
+        ],
+  );
+
+/** Entries that override one of the same name in a pack that is used, and let more through. */
+function looserRemarks(policy: Policy, { packs, elsewhere }: Packs, on: string): readonly Remark[] {
+  const used = gatherRules(
+    packs.map((pack) => ({ ...pack, entries: [] })),
+    elsewhere,
+  );
+  if (!used.ok) return [];
+  const origins = new Map(used.value.map(({ name, origin }) => [name, origin.kind]));
   const own = new Map(
     packs.flatMap(({ entries }) => entries.map((entry) => [entry.name, entry.place] as const)),
   );
-  return comparePolicies({ ...policy, rules: shipped.value }, policy, on, emptyEstate).flatMap(
+  return comparePolicies({ ...policy, rules: used.value }, policy, on, emptyEstate).flatMap(
     (change): readonly Remark[] => {
       const place = own.get(change.name);
-      if (change.of !== 'rule' || place === undefined || !names.has(change.name)) return [];
+      const origin = origins.get(change.name);
+      if (change.of !== 'rule' || place === undefined || origin === undefined) return [];
       if (change.direction !== 'looser' && change.direction !== 'unknown') return [];
       return [
         {
-          kind: 'looser than shipped',
+          kind: origin === 'elsewhere' ? 'looser than elsewhere' : 'looser than shipped',
           name: change.name,
           place,
           message: `${change.name} ${looserWords(change)}`,

@@ -142,10 +142,18 @@ export async function readFile<T>(
   reader: (document: ReadDocument) => PartialOutcome<T>,
 ): Promise<PartialOutcome<T>> {
   const content = await tree.read(file);
-  if (!content.ok) return content;
-  const text = decodeText(content.value, file.path);
+  return content.ok ? readContent(content.value, file.path, reader) : content;
+}
+
+/** Reads a file's bytes as one format. */
+export function readContent<T>(
+  content: Uint8Array,
+  path: string,
+  reader: (document: ReadDocument) => PartialOutcome<T>,
+): PartialOutcome<T> {
+  const text = decodeText(content, path);
   if (!text.ok) return text;
-  const document = readDocument(text.value, file.path);
+  const document = readDocument(text.value, path);
   return document.ok ? reader(document.value) : document;
 }
 

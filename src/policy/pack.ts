@@ -11,14 +11,15 @@ import {
   type Problem,
 } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
+import type { ListedPack } from '../estate/settings.ts';
 import { parseSize } from '../estate/size.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
 import { validate } from '../read/validate.ts';
 import { checksOf, ruleOf } from '../rules/registry.ts';
 import type { RuleEntry } from '../rules/rule.ts';
 import { shippedPacks } from './generated/shipped.ts';
-import type { PolicyRule } from './policy.ts';
-import type { PackEntry, RulePack } from './rule-pack.ts';
+import type { PolicyRule, RuleOrigin } from './policy.ts';
+import type { Elsewhere, PackElsewhere, PackEntry, RulePack } from './rule-pack.ts';
 import { scopeOf } from './scope.ts';
 
 export function readRulePack(text: ReadDocument): PartialOutcome<RulePack> {
@@ -113,36 +114,61 @@ const shippedNames: readonly string[] = Object.keys(shippedPacks);
 export const shippedPack = (name: string): RulePack | undefined =>
   Object.hasOwn(shippedPacks, name) ? shippedPacks[name] : undefined;
 
-/** Packs with what they use: shipped entries first, each overridden whole by the repository's of the same name. */
-export function gatherRules(packs: readonly RulePack[]): Outcome<readonly PolicyRule[]> {
+/**
+ * Packs with what they use: shipped entries first, overridden whole by those of the same name from elsewhere, and these
+ * by the repository's own.
+ *
+ * @param elsewhere undefined where it is not known which packs are listed
+ */
+export function gatherRules(
+  packs: readonly RulePack[],
+  elsewhere: Elsewhere | undefined = new Map(),
+): Outcome<readonly PolicyRule[]> {
   const problems: Problem[] = [];
   const gathered = new Map<string, PolicyRule>();
-  const set = ({ name, entry, place }: PackEntry, shippedIn: string | undefined): void => {
+  const set = ({ name, entry }: PackEntry, place: Place, origin: RuleOrigin): void => {
     if (entry.enabled === false) gathered.delete(name);
     else {
       const checks = checksOf(entry, scopeOf(entry));
       const level = entry.level ?? ruleOf(entry).level;
-      gathered.set(name, { name, entry, checks, level, place, shippedIn });
+      gathered.set(name, { name, entry, checks, level, place, origin });
     }
   };
+  // Once only: a pack named again would put its entries over those of the packs that build on it.
   const used = new Set<string>();
-  const use = (name: string, place: Place): void => {
-    const pack = shippedPack(name);
-    if (pack === undefined) {
-      problems.push({
-        place,
-        message: `no pack named ${name} ships with Ullage`,
-        advice: `${offer(name, shippedNames)}The packs are ${shippedNames.join(', ')}.`,
-      });
-      return;
-    }
-    // Once only: a pack named again would put its entries over those of the packs that build on it.
+  const useShipped = (name: string, { use, entries }: RulePack): void => {
     if (used.has(name)) return;
     used.add(name);
-    for (const inner of pack.use) use(inner.name, inner.place);
-    for (const entry of pack.entries) set(entry, name);
+    for (const inner of use) {
+      const pack = shippedPack(inner.name);
+      if (pack !== undefined) useShipped(inner.name, pack);
+    }
+    for (const entry of entries) set(entry, entry.place, { kind: 'shipped', pack: name });
   };
-  for (const pack of packs) for (const { name, place } of pack.use) use(name, place);
+  const fromElsewhere = new Map<string, PackElsewhere>();
+  for (const { name, place } of packs.flatMap(({ use }) => use)) {
+    const pack = shippedPack(name);
+    const other = elsewhere?.get(name);
+    if (pack !== undefined) useShipped(name, pack);
+    else if (other !== undefined) fromElsewhere.set(name, other);
+    else if (elsewhere?.has(name) === false) problems.push(unknownPack(name, place, elsewhere));
+  }
+  for (const { listing, pack } of fromElsewhere.values()) {
+    for (const { name, place } of pack.use) {
+      const shipped = shippedPack(name);
+      if (shipped !== undefined) useShipped(name, shipped);
+      else problems.push(usesMore(listing, name, place));
+    }
+  }
+  for (const { listing, pack } of fromElsewhere.values()) {
+    const { name, repository, commit, place } = listing;
+    const taken = new Set<string>();
+    for (const entry of pack.entries) {
+      if (taken.has(entry.name)) problems.push(twiceElsewhere(listing, entry));
+      taken.add(entry.name);
+      set(entry, place, { kind: 'elsewhere', pack: name, repository, commit, at: entry.place });
+    }
+  }
   const own = new Map<string, PackEntry>();
   for (const entry of packs.flatMap(({ entries }) => entries)) {
     const twin = own.get(entry.name);
@@ -155,8 +181,30 @@ export function gatherRules(packs: readonly RulePack[]): Outcome<readonly Policy
       continue;
     }
     own.set(entry.name, entry);
-    set(entry, undefined);
+    set(entry, entry.place, { kind: 'repository' });
   }
   if (problems.length > 0) return err(...problems);
   return ok([...gathered.values()].sort((a, b) => (a.name < b.name ? -1 : 1)));
 }
+
+function unknownPack(name: string, place: Place, elsewhere: Elsewhere): Problem {
+  const known = [...shippedNames, ...elsewhere.keys()];
+  return {
+    place,
+    message: `no pack named ${name} ships with Ullage, and packs in ullage.yaml lists none`,
+    advice: `${offer(name, known)}The packs are ${known.join(', ')}.`,
+  };
+}
+
+/** A name in it would mean whatever the repository that takes it lists under that name. */
+const usesMore = ({ name, place }: ListedPack, used: string, at: Place): Problem => ({
+  place,
+  message: `the pack ${name} uses ${used} (${at.file}:${at.line} in it), which does not ship with Ullage`,
+  advice: `A pack that is kept elsewhere can use those alone that ship: ${shippedNames.join(', ')}. List the other one here, too.`,
+});
+
+const twiceElsewhere = ({ name, place }: ListedPack, entry: PackEntry): Problem => ({
+  place,
+  message: `the pack ${name} has the rule entry ${entry.name} twice, the second time at ${entry.place.file}:${entry.place.line} in it`,
+  advice: 'Give one of the two a name: of its own there, and hold the new commit here.',
+});

@@ -3,6 +3,7 @@
 import { err, type Outcome, type Problem, problemKey } from '../base/problem.ts';
 import type { Tree } from '../git/tree.ts';
 import { type Approvals, foundOut, succeed } from './approval.ts';
+import { isNotAtHand } from './elsewhere.ts';
 import type { Evaluation } from './evaluation.ts';
 import { withExcerpts } from './excerpts.ts';
 import {
@@ -91,7 +92,7 @@ export async function evaluateAsking(
 /** What a pair of revisions came to, and which sides were held against each other where it could be told. */
 export interface PairEvaluation {
   readonly change: Outcome<ChangeEvaluation>;
-  /** Undefined where one of the two does not read, or the two lack something. */
+  /** Undefined where one of the two does not read, or the two lack something; a pack that is not at hand aside. */
   readonly sides: Sides | undefined;
 }
 
@@ -111,6 +112,12 @@ export async function evaluateReadable(
   const known = history === undefined ? succeed(new Map(), base.revision.waivers) : history.known;
   const asking = (evaluate: (approvals: Approvals | undefined) => Outcome<ChangeEvaluation>) =>
     evaluateAsking(evaluate, options, known, history?.approvals);
+  // Main's policy is not known here, though nothing is wrong with main: nothing else may stand in for it.
+  if (base.elsewhere.notAtHand.length > 0) {
+    const readsElse = [base, head].every((reading) => problemsIn(reading).every(isNotAtHand));
+    const sides = readsElse ? sidesOf(base.revision, head.revision) : undefined;
+    return { change: err(...problemsOfBoth(base, head, on)), sides };
+  }
   const lacked = history === undefined ? undefined : lackedBy(base, head);
   if (history !== undefined && lacked !== undefined) {
     const instead = await sidesInstead(base, head, history.ancestors(), on, lacked);
@@ -160,7 +167,9 @@ function problemsOfBoth(base: Reading, head: Reading, on: string): readonly Prob
     (problem): Problem => ({
       ...problem,
       revision: 'base',
-      advice: `${problem.advice} Main has this already: correct it there first, in a branch of its own, or in this one.`,
+      advice: isNotAtHand(problem)
+        ? problem.advice
+        : `${problem.advice} Main has this already: correct it there first, in a branch of its own, or in this one.`,
     }),
   );
   const known = new Set(onBase.map(problemKey));

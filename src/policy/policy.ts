@@ -11,6 +11,20 @@ import type { Procedures } from '../runbook/procedures.ts';
 import type { Surveys } from '../survey/compare.ts';
 import type { SurveyedCapacity } from '../survey/measured.ts';
 
+/** Which pack a rule comes from: one of the repository's own, one that ships, or one that is kept elsewhere. */
+export type RuleOrigin =
+  | { readonly kind: 'repository' }
+  | { readonly kind: 'shipped'; readonly pack: string }
+  | {
+      readonly kind: 'elsewhere';
+      /** The name under which `ullage.yaml` lists it. */
+      readonly pack: string;
+      readonly repository: string;
+      readonly commit: string;
+      /** Where it is written, in that commit. */
+      readonly at: Place;
+    };
+
 /** One rule as a pack sets it. */
 export interface PolicyRule {
   /** The entry's own name, or the rule's: what waivers and other packs refer to. */
@@ -20,9 +34,9 @@ export interface PolicyRule {
   /** What it asks; made from the entry when its pack is read. @internal */
   readonly checks: EntryChecks;
   readonly level: Level;
+  /** Where this repository has it: the entry itself, or the line that lists a pack which is kept elsewhere. */
   readonly place: Place;
-  /** The name of the shipped pack it comes from; `undefined` for the repository's own. */
-  readonly shippedIn: string | undefined;
+  readonly origin: RuleOrigin;
 }
 
 /** The most that a waiver covers: a figure in one of a rule's measures, and as it is written. */

@@ -16,6 +16,7 @@ import { gatherPriceLists, type PriceList, readPriceList } from '../price/price-
 import { type DeclaredProcedures, readProcedures } from '../runbook/procedure-file.ts';
 import { gatherProcedures, guestProblems, type Procedures, plainProcedures } from '../runbook/procedures.ts';
 import { capacityIn, type SurveyedCapacity } from '../survey/measured.ts';
+import { type ElsewhereRead, elsewhereAfter, nothingElsewhere } from './elsewhere.ts';
 import { withExcerpts } from './excerpts.ts';
 import {
   type ChangedPaths,
@@ -81,6 +82,8 @@ export interface Reading {
   readonly estate: EstateRead;
   readonly prices: PartOfFiles<readonly PriceList[], PriceList>;
   readonly rules: PartOfFiles<Rules, RulePack>;
+  /** The packs of other repositories. */
+  readonly elsewhere: ElsewhereRead;
   readonly waivers: PartOfFiles<readonly Waiver[], readonly Waiver[]>;
   readonly procedures: PartOfFiles<Procedures, DeclaredProcedures>;
   /** Servers whose guest has no procedures. */
@@ -110,6 +113,7 @@ export const emptyReading: Reading = withRevision({
   },
   prices: { value: [], problems: [], pieces: new Map() },
   rules: { value: { entries: [], packs: [] }, problems: [], pieces: new Map() },
+  elsewhere: nothingElsewhere,
   waivers: { value: [], problems: [], pieces: new Map() },
   procedures: { value: plainProcedures, problems: [], pieces: new Map() },
   guests: { value: undefined, problems: [] },
@@ -143,7 +147,11 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
     same && parts === previous.estate.pieces
       ? previous.estate
       : estateAfter(previous.estate, parts, settings);
-  const rules = packs === previous.rules.pieces ? previous.rules : rulesIn(packs);
+  const elsewhere = await elsewhereAfter(previous.elsewhere, gathered(packs).values, settings, tree);
+  const rules =
+    packs === previous.rules.pieces && elsewhere === previous.elsewhere
+      ? previous.rules
+      : rulesIn(packs, elsewhere);
   const procedures = written === previous.procedures.pieces ? previous.procedures : proceduresIn(written);
   const asked = rules.value.entries.some(({ entry }) => usesReadings(entry));
   const uses = asked ? await usesAfter(previous.uses, tree, paths.readings, told) : emptyReading.uses;
@@ -157,6 +165,7 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
     estate,
     prices: same && lists === previous.prices.pieces ? previous.prices : pricesIn(lists, settings),
     rules,
+    elsewhere,
     waivers: waived === previous.waivers.pieces ? previous.waivers : waiversIn(waived),
     procedures,
     guests:
@@ -185,8 +194,9 @@ export const problemsIn = (reading: Reading) =>
     .sort(byPlace);
 
 const partsOf = (reading: Reading): readonly Pick<Part<unknown>, 'problems'>[] => {
-  const { settings, files, estate, prices, rules, uses, surveys, waivers, procedures, guests } = reading;
-  return [settings, files, estate, prices, rules, uses, surveys, waivers, procedures, guests];
+  const { settings, files, estate, prices, rules, elsewhere, uses, surveys, waivers, procedures, guests } =
+    reading;
+  return [settings, files, estate, prices, rules, elsewhere, uses, surveys, waivers, procedures, guests];
 };
 
 /** Reads a revision by itself, or says everything that is wrong with it. */
@@ -205,6 +215,20 @@ export async function readOnlyWaivers(tree: Tree): Promise<Pick<Reading, 'settin
   return { settings, files: list, waivers: waiversIn(pieces) };
 }
 
+/** The settings of a revision, where nothing else of it is wanted; undefined where it has none that read. */
+export async function readSettingsOf(tree: Tree): Promise<Settings | undefined> {
+  const { value, problems } = await settingsAfter(emptyReading.settings, tree, undefined);
+  return problems.length === 0 ? value : undefined;
+}
+
+/** The rules of a pack that is not a revision's own, with those of the packs that it uses, as the revision lists them. */
+export async function rulesUsing(pack: RulePack, tree: Tree): Promise<Outcome<readonly PolicyRule[]>> {
+  const settings = await settingsAfter(emptyReading.settings, tree, undefined);
+  const { value, problems } = await elsewhereAfter(nothingElsewhere, [pack], settings, tree);
+  const all = [...settings.problems, ...problems];
+  return all.length > 0 ? err(...(await withExcerpts(all, () => tree))) : gatherRules([pack], value);
+}
+
 /** The readings of a revision, for a command that shows them whether a rule asks or not. */
 export async function readUses(tree: Tree, folder: string): Promise<Outcome<Uses>> {
   const { value, problems } = await usesAfter(emptyReading.uses, tree, folder, undefined);
@@ -212,7 +236,8 @@ export async function readUses(tree: Tree, folder: string): Promise<Outcome<Uses
 }
 
 function withRevision(reading: Omit<Reading, 'revision'>): Reading {
-  const { tree, settings, estate, prices, rules, waivers, procedures, usage, surveys, measured } = reading;
+  const { tree, settings, estate, prices, rules, elsewhere, waivers, procedures, usage, surveys, measured } =
+    reading;
   return {
     ...reading,
     revision: {
@@ -223,6 +248,7 @@ function withRevision(reading: Omit<Reading, 'revision'>): Reading {
       hasPriceLists: prices.pieces.size > 0,
       rules: rules.value.entries,
       packs: rules.value.packs,
+      elsewhere: elsewhere.value ?? new Map(),
       hasPacks: rules.pieces.size > 0,
       waivers: waivers.value,
       procedures: procedures.value,
@@ -327,9 +353,9 @@ function pricesIn(pieces: Pieces<PriceList>, settings: SettingsPart): Reading['p
   return { value: lists.ok ? lists.value : [], problems: [...problems, ...ofAll], pieces };
 }
 
-function rulesIn(pieces: Pieces<RulePack>): Reading['rules'] {
+function rulesIn(pieces: Pieces<RulePack>, elsewhere: ElsewhereRead): Reading['rules'] {
   const { values: packs, problems } = gathered(pieces);
-  const entries = gatherRules(packs);
+  const entries = gatherRules(packs, elsewhere.value);
   return entries.ok
     ? { value: { entries: entries.value, packs }, problems, pieces }
     : { value: { entries: [], packs }, problems: [...problems, ...entries.problems], pieces };

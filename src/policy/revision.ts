@@ -10,7 +10,7 @@ import type { Surveys } from '../survey/compare.ts';
 import type { SurveyedCapacity } from '../survey/measured.ts';
 import type { RevisionLabel, UnreadMain } from './judgement.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
-import type { RulePack } from './rule-pack.ts';
+import type { Elsewhere, RulePack } from './rule-pack.ts';
 
 /** One revision, read whole. Settings, prices and rules may be missing: a first adoption has none on its base. */
 export interface Revision {
@@ -23,6 +23,8 @@ export interface Revision {
   readonly rules: readonly PolicyRule[];
   /** Its own packs, from which the rules were gathered. @internal */
   readonly packs: readonly RulePack[];
+  /** Those that it lists and uses of other repositories. @internal */
+  readonly elsewhere: Elsewhere;
   /** Whether the revision has any rule pack, be it an empty one. */
   readonly hasPacks: boolean;
   readonly waivers: readonly Waiver[];

@@ -81,12 +81,20 @@ async function nearestThatReads(
   for await (const tree of ancestors) {
     if (!tree.ok) return tree;
     reading = await readNext(reading, tree.value);
+    // Whether it reads cannot be told; a still older one would judge by an older policy.
+    const [missing] = reading.elsewhere.notAtHand;
+    if (missing !== undefined) return err(inAncestor(missing, tree.value.label.revision));
     if (serves(reading)) return ok({ sound: reading, commits, had: true });
     had ||= lacked === undefined || hasOwn(reading, lacked);
     commits += 1;
   }
   return ok({ sound: emptyReading, commits, had });
 }
+
+const inAncestor = ({ place, message, advice }: Problem, commit: string): Problem => ({
+  message: `main does not read, and what stands in for it may be ${commit}, by whose ${place?.file ?? settingsFile} ${message}`,
+  advice,
+});
 
 /**
  * The two sides of a judgement where main does not read, or has lost a part of its policy, and the head does not lack it.
@@ -159,6 +167,7 @@ function revisionInstead(main: Reading, sound: Reading, on: string) {
   const ownRules =
     main.revision.hasPacks &&
     partReads(main, main.rules, paths.policies) &&
+    main.elsewhere.problems.length === 0 &&
     main.uses.problems.length === 0 &&
     main.settings.problems.length === 0;
   const waivers = waiversThatRead(main);
@@ -179,6 +188,7 @@ function revisionInstead(main: Reading, sound: Reading, on: string) {
     hasPriceLists: (ownPrices ? main : sound).revision.hasPriceLists,
     rules: rules.rules,
     packs: rules.packs,
+    elsewhere: rules.elsewhere,
     hasPacks: rules.hasPacks,
     waivers: waivers ?? sound.revision.waivers,
     usage,

@@ -14,7 +14,7 @@ import type {
   RoomChange,
   UnreadMain,
 } from '../policy/judgement.ts';
-import type { PolicyRule, Waiver } from '../policy/policy.ts';
+import type { PolicyRule, RuleOrigin, Waiver } from '../policy/policy.ts';
 import { type CostDelta, changeOfCost } from '../price/delta.ts';
 import { type Money, showMoney } from '../price/money.ts';
 import type { PolicyChange } from '../rules/view.ts';
@@ -295,16 +295,26 @@ const policyChangeReport = (change: PolicyChange): PolicyChangeReport => ({
       : { currency: change.monthly.currency, difference: exact(change.monthly.difference) },
 });
 
+const elsewhereReport = ({ pack, repository, commit, at }: Extract<RuleOrigin, { kind: 'elsewhere' }>) => ({
+  pack,
+  repository,
+  commit,
+  file: at.file,
+  line: at.line,
+  column: at.column,
+});
+
 const ruleReport = (
-  { name, entry, level, place, shippedIn }: PolicyRule,
+  { name, entry, level, place, origin }: PolicyRule,
   policyFrom: 'base' | 'head',
 ): RuleInForceReport => ({
   name,
   rule: entry.rule,
   level,
-  shippedIn: shippedIn ?? null,
+  shippedIn: origin.kind === 'shipped' ? origin.pack : null,
+  elsewhere: origin.kind === 'elsewhere' ? elsewhereReport(origin) : null,
   // A shipped pack is inside the program: there is no file to point at.
-  place: shippedIn === undefined ? placedIn(place, policyFrom) : null,
+  place: origin.kind === 'shipped' ? null : placedIn(place, policyFrom),
 });
 
 const problemReport = ({ message, advice, place, revision, excerpt }: Problem): ProblemReport => ({

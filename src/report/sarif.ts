@@ -20,7 +20,7 @@ import { visible } from '../base/visible.ts';
 import { counted, exact } from '../base/wording.ts';
 import type { RevisionPlace } from '../change/place.ts';
 import type { Finding, Judgement } from '../policy/judgement.ts';
-import type { PolicyRule, Waiver } from '../policy/policy.ts';
+import type { PolicyRule, RuleOrigin, Waiver } from '../policy/policy.ts';
 import { type Money, showMoney } from '../price/money.ts';
 import { ruleOf } from '../rules/registry.ts';
 import { version } from '../version.ts';
@@ -167,7 +167,7 @@ const messageText = (text: string): string =>
 
 const messageMarkdown = (markdown: string): string => markdown.replaceAll(/[{}]/g, '$&$&');
 
-function descriptor({ name, entry, level, shippedIn }: PolicyRule): ReportingDescriptor {
+function descriptor({ name, entry, level, origin }: PolicyRule): ReportingDescriptor {
   const rule = ruleOf(entry);
   return {
     id: visible(name),
@@ -179,8 +179,21 @@ function descriptor({ name, entry, level, shippedIn }: PolicyRule): ReportingDes
       markdown: messageMarkdown(`${markdownText(rule.why)}\n\n${markdownAdvice(rule.advice)}`),
     },
     defaultConfiguration: { level },
-    properties: { rule: entry.rule, ...(shippedIn === undefined ? {} : { shippedIn }) },
+    properties: { rule: entry.rule, ...originProperties(origin) },
   };
+}
+
+function originProperties(origin: RuleOrigin): Readonly<Record<string, string>> {
+  switch (origin.kind) {
+    case 'repository':
+      return {};
+    case 'shipped':
+      return { shippedIn: origin.pack };
+    case 'elsewhere': {
+      const { pack, repository, commit, at } = origin;
+      return { pack, repository, commit, file: visible(`${at.file}:${at.line}`) };
+    }
+  }
 }
 
 function resultOf(finding: Finding, ruleIndex: number | undefined): Result {

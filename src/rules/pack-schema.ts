@@ -49,7 +49,7 @@ export function rulePackSchema(rules: readonly Rule[]) {
         items: { $ref: 'common.json#/$defs/name' },
         examples: [['starter']],
         description:
-          'Packs that ship with Ullage, by name; what follows adds to them or overrides them by name.',
+          'Packs by name: those that ship with Ullage, and those that `packs` in ullage.yaml lists, which override them by name. What follows adds to them or overrides them.',
       },
       rules: {
         type: 'array',

@@ -64,7 +64,7 @@ function remarked({
     waivers: waivers.map((each) => ({ ...waiver, ...each })),
     procedures: plainProcedures,
   };
-  return checkPolicy(policy, [pack], estate, { on, soon }).map(
+  return checkPolicy(policy, { packs: [pack], elsewhere: new Map() }, estate, { on, soon }).map(
     ({ kind, place, message, advice }) => `${kind} ${place.line}: ${message} | ${advice}`,
   );
 }

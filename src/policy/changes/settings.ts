@@ -1,12 +1,15 @@
 /** What differs between the settings of two policies. */
 import { onBase, onHead } from '../../change/place.ts';
-import type { Settings, Site } from '../../estate/settings.ts';
+import type { ListedPack, Settings, Site } from '../../estate/settings.ts';
 import type { PolicyChange } from '../../rules/view.ts';
 import { allNames, type Direction, policyChange } from './change.ts';
 import { showLimit } from './limit.ts';
 
 const listed = ({ providerList }: Settings): string | undefined =>
   providerList === undefined ? undefined : JSON.stringify(providerList);
+
+const held = (pack: ListedPack | undefined): string | undefined =>
+  pack && `${pack.path} in ${pack.commit} of ${pack.repository}, SHA-256 ${pack.sha256}`;
 
 export function settingsChanges(base: Settings, head: Settings): readonly PolicyChange[] {
   if (base === head) return [];
@@ -30,6 +33,12 @@ export function settingsChanges(base: Settings, head: Settings): readonly Policy
     differ('unknown', `paths.${key}`, base.paths[key], head.paths[key]);
   }
   differ('neither', 'provider-list', listed(base), listed(head));
+  // Which way that goes is told by the rules, which are compared with those of the packs in them.
+  for (const name of allNames(base.packs, head.packs)) {
+    const [old, now] = [base.packs.get(name), head.packs.get(name)];
+    const where = now === undefined ? old && onBase(old.place) : onHead(now.place);
+    differ('neither', `packs.${name}`, held(old), held(now), where);
+  }
   const teams = namesDirection(base.teams, head.teams);
   if (teams !== 'same') differ(teams, 'teams', shownNames(base.teams), shownNames(head.teams));
   const [before, after] = [[...base.sites.keys()], [...head.sites.keys()]];

@@ -169,7 +169,7 @@ export type Name20 = string;
  */
 export interface RulePackFile {
   /**
-   * Packs that ship with Ullage, by name; what follows adds to them or overrides them by name.
+   * Packs by name: those that ship with Ullage, and those that `packs` in ullage.yaml lists, which override them by name. What follows adds to them or overrides them.
    */
   use?: Name[];
   /**

@@ -41,6 +41,10 @@ export type Size = string;
  */
 export type Name = string;
 /**
+ * The file, from the root of that repository.
+ */
+export type Folder7 = string;
+/**
  * Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out.
  */
 export type ListField = string;
@@ -123,6 +127,12 @@ export interface SettingsFile {
    * @minItems 1
    */
   teams?: [Name, ...Name[]];
+  /**
+   * Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed.
+   */
+  packs?: {
+    [k: string]: PackSettings;
+  };
   'provider-list'?: ProviderListSettings;
 }
 /**
@@ -156,6 +166,24 @@ export interface QuotaSettings {
    */
   volumes?: number;
   size?: Size;
+}
+/**
+ * One pack: where it is kept, and which of its versions is meant.
+ */
+export interface PackSettings {
+  /**
+   * The repository's URL: https://, ssh:// or file://, without a password in it.
+   */
+  repository: string;
+  /**
+   * The commit's id, in full.
+   */
+  commit: string;
+  path: Folder7;
+  /**
+   * The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.
+   */
+  sha256: string;
 }
 /**
  * Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.

@@ -2,6 +2,7 @@
 import { counted } from '../../base/wording.ts';
 import { holdsOn } from '../../estate/dates.ts';
 import { showSize } from '../../estate/size.ts';
+import type { RuleOrigin } from '../../policy/policy.ts';
 import type { Revision } from '../../policy/revision.ts';
 import { listInForce } from '../../price/price-list.ts';
 import { type AuditTable, column, short } from './table.ts';
@@ -39,7 +40,7 @@ export function policyTable(
       column('place', 'at'),
     ],
     rows: [
-      ...rules.map(({ name, entry, level, place, shippedIn }) => {
+      ...rules.map(({ name, entry, level, place, origin }) => {
         const { rule, name: _name, level: _level, enabled: _enabled, ...parameters } = entry;
         return [
           'rule',
@@ -49,7 +50,7 @@ export function policyTable(
           Object.entries(parameters)
             .map(([key, value]) => `${key}: ${typeof value === 'string' ? value : JSON.stringify(value)}`)
             .join(', '),
-          shippedIn === undefined ? at(place) : `the pack ${shippedIn}`,
+          writtenAt(origin, at(place)),
         ];
       }),
       ...inForce.map((waiver) => [
@@ -62,4 +63,15 @@ export function policyTable(
       ]),
     ],
   };
+}
+
+function writtenAt(origin: RuleOrigin, place: string): string {
+  switch (origin.kind) {
+    case 'repository':
+      return place;
+    case 'shipped':
+      return `the pack ${origin.pack}`;
+    case 'elsewhere':
+      return `the pack ${origin.pack}: ${origin.at.file}:${origin.at.line} in ${short(origin.commit)} of ${origin.repository}`;
+  }
 }

@@ -1258,13 +1258,43 @@ export interface RuleInForceReport {
   rule: string;
   level: ReportLevel2;
   /**
-   * The shipped pack it comes from; null for the repository's own.
+   * The shipped pack it comes from; null for any other.
    */
   shippedIn: string | null;
   /**
-   * Where the repository's own is written; null for one that is shipped.
+   * The pack of another repository it comes from, and where in that it is written; null for any other.
+   */
+  elsewhere: ElsewhereReport | null;
+  /**
+   * Where this repository has it: where its own is written, or where ullage.yaml lists the pack; null for one that is shipped.
    */
   place: PlaceReport | null;
+}
+export interface ElsewhereReport {
+  /**
+   * The name under which ullage.yaml lists the pack.
+   */
+  pack: string;
+  /**
+   * The repository it is kept in.
+   */
+  repository: string;
+  /**
+   * The commit that is meant.
+   */
+  commit: string;
+  /**
+   * The file in that commit.
+   */
+  file: string;
+  /**
+   * Its line.
+   */
+  line: number;
+  /**
+   * Its column.
+   */
+  column: number;
 }
 /**
  * How many are left out, since the branch changes nothing of them; all 0 with `--all`.
