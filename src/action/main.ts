@@ -19,6 +19,7 @@ import { type PullRequest, requestOf } from './events.ts';
 import { signInOf } from './fetch.ts';
 import { type Inputs, readInputs } from './inputs.ts';
 import { annotationsOfALevel, commentBytes, summaryBytes } from './limits.ts';
+import { packNotes } from './packs.ts';
 import { summaryOf } from './summary.ts';
 
 type ExitCode = 0 | 1 | 2;
@@ -76,6 +77,7 @@ async function judgeEvent(host: Host, inputs: Inputs): Promise<Run> {
   const commits = await toJudge(remote, request.value);
   if (!commits.ok) return { judgement: notJudged(commits.problems, ''), notes, pullRequest };
   const { base, head } = commits.value;
+  const packs = await packNotes(remote, { base, head });
   const page = inputs.reports.some(({ format }) => format === 'html');
   const options = {
     repo: dir,
@@ -90,7 +92,7 @@ async function judgeEvent(host: Host, inputs: Inputs): Promise<Run> {
     if (!wantsHistory(gated.judgement) || !(await fetchHistory(remote, { base, head }, depth))) break;
     gated = await gateWithPage(options);
   }
-  return { ...gated, notes: [...notes, ...commits.value.notes], pullRequest };
+  return { ...gated, notes: [...notes, ...commits.value.notes, ...packs], pullRequest };
 }
 
 /** Whether the checkout holds too little of main's history: to go back to where it reads, or to where a waiver came. */

@@ -114,9 +114,9 @@ export async function fileIn(objects: ObjectStore, commit: string, path: string)
   const tree = new RevisionTree(said.value.tree, { revision: commit, name: commit }, objects);
   const { files, problems } = await tree.list(path);
   const [first] = files;
+  if (first !== undefined && first.path !== path) return noFileFor([noFile(path, 'folder')]);
   if (problems.length > 0) return noFileFor(problems);
   if (first === undefined) return { kind: 'no file', why: `there is no file ${shown(path)}` };
-  if (first.path !== path) return noFileFor([noFile(path, 'folder')]);
   const content = await tree.read(first);
   return content.ok ? { kind: 'found', content: content.value } : noFileFor(content.problems);
 }

@@ -7,8 +7,8 @@
 import { createHash } from 'node:crypto';
 import { type PartialOutcome, type Problem, whatHolds } from '../base/problem.ts';
 import type { ListedPack, Settings } from '../estate/settings.ts';
-import { shellWord } from '../git/process.ts';
 import { shown, type Tree } from '../git/tree.ts';
+import { shellLine } from '../runbook/shell.ts';
 import { readContent } from './files.ts';
 import { readRulePack, shippedPack } from './pack.ts';
 import type { Elsewhere, PackElsewhere, RulePack } from './rule-pack.ts';
@@ -129,7 +129,7 @@ export async function bytesOf(
       return {
         place,
         message: `the pack ${name} is not at hand: ${shown(path)} in ${commitOf(listing)} has the digest ${digest}, and another is held`,
-        advice: `Read it with \`git show ${shellWord(shown(`${commit}:${path}`))}\`, and hold its digest only if it is what you mean. ${capital(neverFetched)}`,
+        advice: `Read it with \`${shellLine(['git', 'show', `${commit}:${path}`])}\`, and hold its digest only if it is what you mean. ${capital(neverFetched)}`,
       };
     }
   }
@@ -147,7 +147,7 @@ const commitOf = ({ commit, repository }: ListedPack): string => `the commit ${c
 
 /** Quoted for a POSIX shell. */
 export const fetchCommand = ({ repository, commit }: Pick<ListedPack, 'repository' | 'commit'>): string =>
-  `git fetch --no-tags -- ${shellWord(repository)} ${commit}:${refOf(commit)}`;
+  shellLine(['git', 'fetch', '--no-tags', '--', repository, `${commit}:${refOf(commit)}`]);
 
 /** What is wrong in a pack is told where it is listed, since its own file is none of this repository's. */
 function withinPack(listing: ListedPack, { place, message, advice }: Problem): Problem {

@@ -191,7 +191,7 @@ function unknownPack(name: string, place: Place, elsewhere: Elsewhere): Problem 
   const known = [...shippedNames, ...elsewhere.keys()];
   return {
     place,
-    message: `no pack named ${name} ships with Ullage, and packs in ullage.yaml lists none`,
+    message: `no pack named ${name} ships with Ullage or is listed in ullage.yaml`,
     advice: `${offer(name, known)}The packs are ${known.join(', ')}.`,
   };
 }

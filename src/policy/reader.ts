@@ -5,7 +5,6 @@
 
 import { byPlace, err, type Outcome, ok, type Problem, whatHolds } from '../base/problem.ts';
 import { type EstateUsage, usageOf } from '../capacity/usage.ts';
-import { summariseReadings, type UseSummary } from '../capacity/use-summary.ts';
 import { assembleOver } from '../estate/assemble.ts';
 import { type Estate, type EstatePart, emptyEstate } from '../estate/estate.ts';
 import { mayDiffer } from '../estate/layered.ts';
@@ -26,13 +25,13 @@ import {
   type Pieces,
   readFile,
   readPieces,
-  within,
 } from './files.ts';
 import { gatherRules, readRulePack } from './pack.ts';
 import { type PolicyRule, usesReadings, usesSurveys, type Waiver } from './policy.ts';
 import type { Revision } from './revision.ts';
 import type { RulePack } from './rule-pack.ts';
 import { type SurveysRead, surveysAfter } from './surveys.ts';
+import { type Uses, type UsesRead, usesAfter } from './uses.ts';
 import { readWaivers } from './waiver.ts';
 
 /** A part of a revision: what could be read of it, and all that is wrong with it. Sound where nothing is. */
@@ -60,13 +59,6 @@ interface EstateRead extends PartOfFiles<Estate, EstatePart> {
     readonly estate: Estate;
     readonly pieces: Pieces<EstatePart>;
   };
-}
-
-type Uses = ReadonlyMap<string, UseSummary>;
-
-interface UsesRead extends Part<Uses> {
-  /** Names the files that were summarised; `undefined` where nobody asked. */
-  readonly key: string | undefined;
 }
 
 interface Rules {
@@ -377,32 +369,3 @@ const guestsIn = (estate: Estate, { value, problems }: Reading['procedures']): R
   value: undefined,
   problems: problems.length > 0 ? [] : guestProblems(estate, value),
 });
-
-const isCsv = (path: string): boolean => /\.csv$/i.test(path);
-
-/** The same files are summarised once; a row that does not read stands in the way, as half a trend is none. */
-async function usesAfter(
-  before: UsesRead,
-  tree: Tree,
-  folder: string,
-  changed: ChangedPaths | undefined,
-): Promise<UsesRead> {
-  const isTold = changed !== undefined && ![...changed.keys()].some((path) => within(folder, path));
-  if (isTold && before.key !== undefined) return before;
-  const none = { value: new Map(), key: undefined };
-  const listing = await tree.list(folder);
-  if (listing.problems.length > 0) return { ...none, problems: listing.problems };
-  const files = listing.files.filter(({ path }) => isCsv(path) && within(folder, path));
-  const key = files.map(({ blob, path }) => `${blob} ${path}`).join('\n');
-  if (key === before.key) return before;
-  const contents = await Promise.all(files.map((file) => tree.read(file)));
-  const problems = contents.flatMap((content) => (content.ok ? [] : content.problems));
-  if (problems.length > 0) return { ...none, problems };
-  const { fileSystems, problems: rows } = await summariseReadings(
-    contents.flatMap((content, index) => {
-      const file = files[index]?.path ?? '';
-      return content.ok ? [{ file, chunks: [content.value] }] : [];
-    }),
-  );
-  return rows.length > 0 ? { ...none, problems: rows } : { value: fileSystems, problems: [], key };
-}

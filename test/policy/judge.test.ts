@@ -173,7 +173,7 @@ describe('packs', () => {
       return judgement.verdict === 'not judged' ? judgement.problems.map(line) : [];
     };
     expect(await refused('use: [strickt]\n')).toEqual([
-      'policies/storage.yaml:1:7: no pack named strickt ships with Ullage',
+      'policies/storage.yaml:1:7: no pack named strickt ships with Ullage or is listed in ullage.yaml',
     ]);
     expect(await refused('rules:\n  - { rule: no-shrink }\n  - { rule: no-shrink, level: note }\n')).toEqual([
       'policies/storage.yaml:3:5: the rule entry no-shrink is there twice: here and at policies/storage.yaml:2',

@@ -118,7 +118,7 @@ it('each faulty entry of a rule pack and of a waivers file is told of beside the
         'waivers:\n  - { rule: no-shrink, subject: a, reason: b, approved-by: c, from: [], until: 2026-02-31 }\n',
     }),
   ).toEqual([
-    'policies/storage.yaml:1:16: no pack named no-such ships with Ullage',
+    'policies/storage.yaml:1:16: no pack named no-such ships with Ullage or is listed in ullage.yaml',
     'policies/storage.yaml:3:33: times of item 1 is x, which is not a number',
     'policies/storage.yaml:4:13: there is no rule nope',
     'policies/storage.yaml:5:27: 2026-02-30 is not a day in the calendar',
