@@ -7,7 +7,7 @@
  * holds, so that the first stands for all.
  */
 import { execFileSync } from 'node:child_process';
-import { rmSync, writeFileSync } from 'node:fs';
+import { readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { Extractor, ExtractorConfig, ExtractorLogLevel } from '@microsoft/api-extractor';
 import { type BuildOptions, build, type Metafile, type Plugin } from 'esbuild';
@@ -203,7 +203,9 @@ async function commands(): Promise<readonly string[]> {
 }
 
 const start = 'src/cli/ullage.ts';
-const tables = ['src/cli/commands.ts', 'src/cli/survey-commands.ts'];
+const tables = readdirSync(join(source, 'cli'))
+  .filter((file) => /(?:^|-)commands\.ts$/.test(file))
+  .map((file) => `src/cli/${file}`);
 
 rmSync(dist, { recursive: true, force: true });
 declareLibrary();
@@ -237,8 +239,11 @@ const { metafile: first } = await build({
       name: 'parts',
       setup({ onResolve }) {
         onResolve({ filter: /^\./ }, ({ kind, path, resolveDir }) => {
-          const part = kind === 'dynamic-import' ? partOf.get(resolve(resolveDir, path)) : undefined;
-          return part === undefined ? undefined : { path: `./parts/${part}`, external: true };
+          if (kind !== 'dynamic-import') return undefined;
+          const part = partOf.get(resolve(resolveDir, path));
+          return part === undefined
+            ? { errors: [{ text: `${path} would be loaded for every command: its table is not among them` }] }
+            : { path: `./parts/${part}`, external: true };
         });
       },
     },
