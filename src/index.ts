@@ -43,7 +43,7 @@ export type {
   VolumeGroup,
 } from './estate/estate.ts';
 export type { FileSystemType, Making } from './estate/made.ts';
-export type { Paths, Settings, Site } from './estate/settings.ts';
+export type { ListedPack, Paths, Settings, Site } from './estate/settings.ts';
 export { type Bytes, bytes, parseSize, showSize } from './estate/size.ts';
 export type { Files, RevisionRequest } from './git/request.ts';
 export { type JudgeOptions, judge } from './policy/judge.ts';
@@ -65,7 +65,7 @@ export type {
   TriedOnPast,
   UnreadMain,
 } from './policy/judgement.ts';
-export type { Ceiling, Policy, PolicyRule, Waiver } from './policy/policy.ts';
+export type { Ceiling, Policy, PolicyRule, RuleOrigin, Waiver } from './policy/policy.ts';
 export { readFiles } from './policy/read-files.ts';
 export { type Revision, type Side, type Sides, sidesOf } from './policy/revision.ts';
 export type { WaiverUse } from './policy/waiver.ts';

@@ -1,5 +1,6 @@
 /** What is published: packed in a copy of the sources that nothing was built in, and used in an empty folder. */
 import { execFileSync, spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import {
   cpSync,
   mkdirSync,
@@ -237,7 +238,20 @@ describe('the packed package', () => {
     const page = readFileSync(join(top, '.github/action/README.md'), 'utf8');
     const [, script = ''] = /```sh\n(#!\/bin\/sh\n# storage-gate\.sh\n[\s\S]*?)```/.exec(page) ?? [];
     const { pack, small, large } = strict;
-    const plain = { ...pack, 'policies/storage.yaml': 'use: [starter]\n' };
+    // The rules are kept in a repository of their own, which the script fetches.
+    const rules = 'use: [starter]\n';
+    const fleet = makeRepository({ files: { 'policies/fleet.yaml': rules } });
+    const held = {
+      repository: `file://${fleet.dir}`,
+      commit: fleet.git('rev-parse', 'HEAD'),
+      path: 'policies/fleet.yaml',
+      sha256: createHash('sha256').update(rules).digest('hex'),
+    };
+    const plain = {
+      ...pack,
+      'ullage.yaml': `${pack['ullage.yaml']}packs: { fleet: ${JSON.stringify(held)} }\n`,
+      'policies/storage.yaml': 'use: [fleet]\n',
+    };
     const origin = makeRepository({ files: { ...plain, 'storage/a.yaml': large } });
     origin.branch('smaller');
     origin.write({ 'storage/a.yaml': small });
@@ -258,6 +272,9 @@ describe('the packed package', () => {
           ULLAGE: join(folder, packed),
           npm_config_prefer_offline: 'true',
           npm_config_cache: run('npm', ['config', 'get', 'cache'], folder).trim(),
+          ...(process.env.NODE_EXTRA_CA_CERTS
+            ? { NODE_EXTRA_CA_CERTS: process.env.NODE_EXTRA_CA_CERTS }
+            : {}),
           npm_config_registry: run('npm', ['config', 'get', 'registry'], folder).trim(),
         },
       });

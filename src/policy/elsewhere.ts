@@ -129,7 +129,7 @@ export async function bytesOf(
       return {
         place,
         message: `the pack ${name} is not at hand: ${shown(path)} in ${commitOf(listing)} has the digest ${digest}, and another is held`,
-        advice: `Read it with \`${shellLine(['git', 'show', `${commit}:${path}`])}\`, and hold its digest only if it is what you mean. ${capital(neverFetched)}`,
+        advice: `Read it with \`${shellLine(['git', 'cat-file', 'blob', `${commit}:${path}`])}\`, and hold its digest only if it is what you mean. ${capital(neverFetched)}`,
       };
     }
   }

@@ -1,7 +1,7 @@
 /** A policy: everything that a judgement goes by. The gate takes it from the base. */
 
 import type { Decimal } from 'decimal.js';
-import type { Place, Problem } from '../base/problem.ts';
+import { at, type Place, type Problem } from '../base/problem.ts';
 import type { EstateUsage } from '../capacity/usage.ts';
 import type { Settings } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
@@ -24,6 +24,12 @@ export type RuleOrigin =
       /** Where it is written, in that commit. */
       readonly at: Place;
     };
+
+/** Where a rule of a pack that is kept elsewhere is written: `policies/fleet.yaml:3 in 8f3c1d2ab9e0 of https://…`. */
+export const writtenElsewhere = (origin: RuleOrigin): string | undefined =>
+  origin.kind === 'elsewhere'
+    ? `${at(origin.at)} in ${origin.commit.slice(0, 12)} of ${origin.repository}`
+    : undefined;
 
 /** One rule as a pack sets it. */
 export interface PolicyRule {

@@ -289,6 +289,7 @@ const policyChangeReport = (change: PolicyChange): PolicyChangeReport => ({
   from: change.from ?? null,
   to: change.to ?? null,
   place: change.place === undefined ? null : placeReport(change.place),
+  written: change.written ?? null,
   monthly:
     change.monthly === undefined
       ? null

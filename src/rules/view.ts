@@ -71,6 +71,8 @@ export interface PolicyChange {
   readonly from: string | undefined;
   readonly to: string | undefined;
   readonly place: RevisionPlace | undefined;
+  /** Where it is written in a pack of another repository, in words. */
+  readonly written: string | undefined;
   /** What it comes to a month for the estate on main, where it is a price. */
   readonly monthly: MonthlyDifference | undefined;
 }

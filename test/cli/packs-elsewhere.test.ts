@@ -232,7 +232,14 @@ describe('a branch that alters which pack is used', () => {
     ]);
     expect(judgement.policyChanges).toEqual(
       expect.arrayContaining([
-        expect.objectContaining({ of: 'rule', name: 'growth-step', key: 'times', direction: 'looser' }),
+        expect.objectContaining({
+          of: 'rule',
+          name: 'growth-step',
+          key: 'times',
+          direction: 'looser',
+          place: expect.objectContaining({ revision: 'head', file: 'ullage.yaml', line: 3 }),
+          written: `${path}:3 in ${after.commit.slice(0, 12)} of ${after.repository}`,
+        }),
         expect.objectContaining({ of: 'settings', key: 'packs.fleet', direction: 'neither' }),
       ]),
     );

@@ -208,6 +208,7 @@ export function withHostile(judgement: Judged, texts: readonly string[]): Judged
       from: text,
       to: text,
       place: undefined,
+      written: undefined,
       monthly: undefined,
     })),
     proposed: { verdict: 'pass', reasons: texts },

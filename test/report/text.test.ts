@@ -202,6 +202,7 @@ describe('what follows', () => {
       of: 'rule',
       key: undefined,
       to: undefined,
+      written: undefined,
       monthly: undefined,
     } as const;
     const said = (name: string, from: string) =>

@@ -10,6 +10,7 @@ export const policyChange = (told: Told): PolicyChange => ({
   from: undefined,
   to: undefined,
   place: undefined,
+  written: undefined,
   monthly: undefined,
   ...told,
 });

@@ -5,7 +5,7 @@ import { parseSize } from '../../estate/size.ts';
 import { ruleOf } from '../../rules/registry.ts';
 import { levels, type Parameter } from '../../rules/rule.ts';
 import type { PolicyChange } from '../../rules/view.ts';
-import type { PolicyRule } from '../policy.ts';
+import { type PolicyRule, writtenElsewhere } from '../policy.ts';
 import { allNames, type Direction, policyChange } from './change.ts';
 
 const shown = (value: unknown): string | undefined =>
@@ -31,7 +31,7 @@ export function ruleChanges(
           of: 'rule',
           name,
           to: now.entry.rule,
-          place: onHead(now.place),
+          ...atHead(now),
         }),
       ];
     }
@@ -43,6 +43,7 @@ export function ruleChanges(
           name,
           from: old.entry.rule,
           place: onBase(old.place),
+          written: writtenElsewhere(old.origin),
         }),
       ];
     if (old.entry.rule !== now.entry.rule) {
@@ -54,7 +55,7 @@ export function ruleChanges(
           key: 'rule',
           from: old.entry.rule,
           to: now.entry.rule,
-          place: onHead(now.place),
+          ...atHead(now),
         }),
       ];
     }
@@ -62,8 +63,13 @@ export function ruleChanges(
   });
 }
 
+const atHead = ({ place, origin }: PolicyRule) => ({
+  place: onHead(place),
+  written: writtenElsewhere(origin),
+});
+
 function entryChanges(old: PolicyRule, now: PolicyRule): readonly PolicyChange[] {
-  const common = { of: 'rule', name: now.name, place: onHead(now.place) } as const;
+  const common = { of: 'rule', name: now.name, ...atHead(now) } as const;
   const changes: PolicyChange[] = [];
   if (old.level !== now.level) {
     const direction = levels.indexOf(now.level) > levels.indexOf(old.level) ? 'looser' : 'tighter';

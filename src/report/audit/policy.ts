@@ -2,7 +2,7 @@
 import { counted } from '../../base/wording.ts';
 import { holdsOn } from '../../estate/dates.ts';
 import { showSize } from '../../estate/size.ts';
-import type { RuleOrigin } from '../../policy/policy.ts';
+import { type RuleOrigin, writtenElsewhere } from '../../policy/policy.ts';
 import type { Revision } from '../../policy/revision.ts';
 import { listInForce } from '../../price/price-list.ts';
 import { type AuditTable, column, short } from './table.ts';
@@ -72,6 +72,6 @@ function writtenAt(origin: RuleOrigin, place: string): string {
     case 'shipped':
       return `the pack ${origin.pack}`;
     case 'elsewhere':
-      return `the pack ${origin.pack}: ${origin.at.file}:${origin.at.line} in ${short(origin.commit)} of ${origin.repository}`;
+      return `the pack ${origin.pack}: ${writtenElsewhere(origin)}`;
   }
 }

@@ -1119,6 +1119,10 @@ export interface PolicyChangeReport {
    */
   to: string | null;
   /**
+   * Where it is written in a pack of another repository, in words; null anywhere else.
+   */
+  written: string | null;
+  /**
    * Where; null where there is no one place.
    */
   place: PlaceReport | null;

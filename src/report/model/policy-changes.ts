@@ -6,7 +6,7 @@ import type { Judged, PastChange, Proposed } from '../../policy/judgement.ts';
 import type { Money } from '../../price/money.ts';
 import type { PolicyChange } from '../../rules/view.ts';
 import { showDifference } from './amounts.ts';
-import { atRevision, entries, sentence } from './blocks.ts';
+import { atRevision, entries, line, sentence } from './blocks.ts';
 import type { Block, Entry, Section } from './model.ts';
 
 export function policySection({
@@ -95,7 +95,7 @@ const kinds: Readonly<Record<PolicyChange['of'], string>> = {
   procedures: 'the procedure file of ',
 };
 
-function policyEntry({ direction, of, name, key, from, to, place, monthly }: PolicyChange): Entry {
+function policyEntry({ direction, of, name, key, from, to, place, written, monthly }: PolicyChange): Entry {
   const what = `${kinds[of]}${name}${key === undefined ? '' : `, ${key}`}`;
   return {
     tag: {
@@ -103,7 +103,10 @@ function policyEntry({ direction, of, name, key, from, to, place, monthly }: Pol
       tone: direction === 'looser' || direction === 'unknown' ? 'caution' : 'plain',
     },
     text: `${what} ${alteration(name, from, to)}${monthly === undefined ? '' : `: ${showDifference(monthly.difference, monthly.currency)} a month for the estate on main${limitsMeet(monthly.difference)}`}`,
-    fields: place === undefined ? [] : [atRevision(place)],
+    fields: [
+      ...(place === undefined ? [] : [atRevision(place)]),
+      ...(written === undefined ? [] : [line('written', written)]),
+    ],
   };
 }
 
