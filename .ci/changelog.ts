@@ -3,7 +3,7 @@
  * `## [1.2.3] - 2026-11-26` with what was added, changed and so on under `###`, and `## [Unreleased]` before them.
  */
 
-/** The kinds of changes that the convention names. */
+/** The kinds of changes that the convention names, in its order. */
 const kinds = ['Added', 'Changed', 'Deprecated', 'Removed', 'Fixed', 'Security'];
 
 export interface Release {
@@ -37,8 +37,20 @@ export function readChangelog(text: string): {
       } else if (kind === '' || !/^(?:- \S| {2})/.test(line))
         faults.push(`${version}: under no kind: ${line}`);
     }
-    const headed = lines.filter((line) => line.startsWith('### '));
-    if (new Set(headed).size < headed.length) faults.push(`${version}: a kind of change is there twice`);
+    const headed = lines
+      .map((line) => line.slice(4))
+      .filter((each, at) => lines[at] === `### ${each}` && kinds.includes(each));
+    if (headed.join() !== kinds.filter((each) => headed.includes(each)).join())
+      faults.push(
+        `${version}: the kinds of changes are not in the convention's order, or one is there twice`,
+      );
+    for (const section of lines.join('\n').split(/^(?=### )/m)) {
+      const [title = '', ...bullets] = section.trim().split('\n');
+      if (title.startsWith('### ') && !bullets.some((line) => line.startsWith('- ')))
+        faults.push(`${version}: nothing under ${title}`);
+    }
+    for (const line of lines.filter((each) => each.startsWith('- ')))
+      if (!/^- [`A-Z].*\.$/.test(line)) faults.push(`${version}: not a sentence in one line: ${line}`);
     return { version, date, text: lines.join('\n').trim() };
   });
   const numbers = releases.map(({ version }) => version).filter((version) => version !== 'Unreleased');
