@@ -4,6 +4,10 @@
 export const counted = (count: number | bigint, one: string, many = `${one}s`): string =>
   `${count} ${count === 1 || count === 1n ? one : many}`;
 
+/** `a`, `a and b`, `a, b and c`. */
+export const listed = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
 /** A whole number with its thousands set apart, as byte counts are easier to read. */
 export const exact = (count: bigint): string => count.toString().replace(/\B(?=(\d{3})+$)/g, ',');
 

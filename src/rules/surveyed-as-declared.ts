@@ -2,9 +2,10 @@ import { type Change, type ChangeKind, isAttachmentChange } from '../change/chan
 import { lossOf } from '../change/kinds.ts';
 import { baseName, type Renames } from '../change/renames.ts';
 import { daysBetween } from '../estate/dates.ts';
-import type { Estate, Subject } from '../estate/estate.ts';
+import type { Estate } from '../estate/estate.ts';
 import { type Bytes, exactSize } from '../estate/size.ts';
 import { compareSurveys, type SurveyComparison, type Surveys } from '../survey/compare.ts';
+import type { Difference } from '../survey/difference.ts';
 import { match } from '../survey/match.ts';
 import type { ChangeRule, Level, Violation } from './rule.ts';
 import { levels } from './rule.ts';
@@ -81,8 +82,9 @@ export const surveyedAsDeclared: ChangeRule<'surveyed-as-declared'> = {
         const about = touchedBy(change, base.estate, renames);
         if (about.volumes.length === 0) continue;
         const common = { subject: change.subject, place: change.place };
-        for (const { subject, server, message, meaning, surveyed } of compared.differences) {
-          if (!isAbout(subject, about)) continue;
+        for (const each of compared.differences) {
+          if (!isAbout(each, change, about)) continue;
+          const { server, message, meaning, surveyed } = each;
           const by = server === undefined ? 'the provider' : `a survey of ${days.get(server)}`;
           yield {
             ...common,
@@ -93,7 +95,9 @@ export const surveyedAsDeclared: ChangeRule<'surveyed-as-declared'> = {
               : { advice: `${meaning} Mend the declaration in a change of its own first.` }),
           };
         }
-        yield* agesOf(change, about.volumes, compared, known, { within, tooOld, missing, on });
+        // What no server holds need not have been surveyed before it is attached.
+        if (change.kind !== 'attached')
+          yield* agesOf(change, about.volumes, compared, known, { within, tooOld, missing, on });
       }
     },
 };
@@ -106,13 +110,17 @@ const moves: ReadonlySet<ChangeKind> = new Set<ChangeKind>([
 ]);
 const growths: ReadonlySet<ChangeKind> = new Set<ChangeKind>(['volume-grown', 'file-system-grown']);
 
-/** What is there before the branch, and loses, moves or grows by it. */
+/** What is there before the branch, and is lost, moves, grows or is attached by it. */
 const startsFromMain = (change: Change): boolean =>
-  lossOf(change) !== undefined || moves.has(change.kind) || growths.has(change.kind);
+  takesAway(change) || growths.has(change.kind) || change.kind === 'attached';
+
+const takesAway = (change: Change): boolean => lossOf(change) !== undefined || moves.has(change.kind);
 
 interface About {
   readonly volumes: readonly string[];
   readonly groups: readonly string[];
+  /** Those that hold or start from one of the volumes. */
+  readonly servers: readonly string[];
 }
 
 /** What main has of what a change touches, by main's names, with the group whose member it is. */
@@ -137,18 +145,40 @@ function touchedBy(change: Change, base: Estate, renames: Renames): About {
     else if (before.boot !== undefined) take(before.boot);
   }
   if ('wipes' in change) for (const { before } of change.wipes) take(before.name);
-  return { volumes: [...names].sort(), groups: [...groups].sort() };
+  const servers = new Set(
+    [...names].flatMap((name) => (base.holders.get(name) ?? []).map(({ server }) => server)),
+  );
+  return { volumes: [...names].sort(), groups: [...groups].sort(), servers: [...servers].sort() };
 }
 
-function isAbout({ kind, name }: Subject, { volumes, groups }: About): boolean {
-  if (kind === 'volume') return volumes.includes(name);
-  if (kind === 'volume-group') return groups.includes(name);
+function isAbout({ subject: { kind, name }, about }: Difference, change: Change, touched: About): boolean {
+  const { volumes, groups, servers } = touched;
+  // An attachment does harm where something else holds the volume already; what is on it stays as it is.
+  if (change.kind === 'attached' && about !== 'attachment') return false;
   const on = name.split(':')[0] ?? '';
-  return kind === 'file-system' && (volumes.includes(on) || groups.includes(on));
+  switch (kind) {
+    case 'volume':
+      return volumes.includes(name);
+    case 'volume-group':
+      return groups.includes(name);
+    case 'file-system':
+      return volumes.includes(on) || groups.includes(on);
+    case 'server':
+      // Whether a server runs, and from what, says which of its volumes can be let go of.
+      return (about === 'power' || about === 'boot') && servers.includes(name) && takesAway(change);
+    case 'estate':
+    case 'site':
+    case 'team':
+    case 'label':
+    case 'scope':
+    case 'branch':
+      return false;
+  }
 }
 
 const said = ({ kind, subject: { name } }: Change): string => {
   if (growths.has(kind)) return `the growth of ${name}`;
+  if (kind === 'attached') return `the attachment of ${name}`;
   return moves.has(kind) ? `the move of ${name}` : `what is done to ${name}`;
 };
 

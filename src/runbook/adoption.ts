@@ -2,6 +2,7 @@
  * What is there already and is only declared: nothing is done about it but to make sure that it is what is declared, at
  * the provider and in the guest.
  */
+import { listed } from '../base/wording.ts';
 import { usableExtents } from '../capacity/extents.ts';
 import type { ChangeOf } from '../change/change.ts';
 import type { FileSystem, Server, Volume, VolumeGroup } from '../estate/estate.ts';
@@ -10,7 +11,7 @@ import type { Draft } from './draft.ts';
 import { inOrder } from './mounts.ts';
 import type { Carrier, Sides } from './sides.ts';
 import { ready } from './waits.ts';
-import { listed, serverSubject, sorted, volumeSubject } from './words.ts';
+import { serverSubject, sorted, volumeSubject } from './words.ts';
 
 /** One look at the provider for a server and all that is attached to it. */
 export function serverThere(draft: Draft, name: string): string {

@@ -1,4 +1,5 @@
 /** What each kind of change to a volume group wants. */
+import { listed } from '../base/wording.ts';
 import type { ChangeOf } from '../change/change.ts';
 import { exactSize } from '../estate/size.ts';
 import { bring, takeOut } from './attachments.ts';
@@ -9,7 +10,7 @@ import { installOver } from './install.ts';
 import type { Carrier } from './sides.ts';
 import { goneWith } from './volume-deletion.ts';
 import { boughtFor, cleared, madeRoomIn, ready, workplace } from './waits.ts';
-import { layoutWords, listed, sorted, volumeSubject } from './words.ts';
+import { layoutWords, sorted, volumeSubject } from './words.ts';
 
 export function makeGroup(draft: Draft, { after: group, wipes }: ChangeOf<'group-created'>): string {
   const { sides } = draft;

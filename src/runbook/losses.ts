@@ -2,6 +2,7 @@
  * What a step destroys, by name, size and server as main declares it, and by device and serial number where a survey
  * shows it. No procedure words this, and none can leave it out.
  */
+import { listed } from '../base/wording.ts';
 import type { FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
 import { actionOf } from './actions.ts';
@@ -10,7 +11,7 @@ import type { Wanted } from './draft.ts';
 import { formerSystem } from './former.ts';
 import { inOrder } from './mounts.ts';
 import type { Sides } from './sides.ts';
-import { listed, sorted } from './words.ts';
+import { sorted } from './words.ts';
 
 /** One caution, or none where nothing is destroyed. */
 export function lossCautions(sides: Sides, wanted: Wanted): readonly string[] {

@@ -1,11 +1,12 @@
 /** File systems put into use and taken out of it. */
 
 import { byText } from '../base/order.ts';
+import { listed } from '../base/wording.ts';
 import type { FileSystem, Subject } from '../estate/estate.ts';
 import type { ActionName } from './actions.ts';
 import type { Draft } from './draft.ts';
 import { type Carrier, systemsOn } from './sides.ts';
-import { listed, serverSubject, systemSubject } from './words.ts';
+import { serverSubject, systemSubject } from './words.ts';
 
 /** How a file system is put into use and taken out of it. A pool is mounted by its own properties, not by fstab. */
 function mounting(type: FileSystem['type']): readonly [ActionName, ActionName] {

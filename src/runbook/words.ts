@@ -1,6 +1,7 @@
 /** How steps name what they are about. */
 
 import { byText } from '../base/order.ts';
+import { listed } from '../base/wording.ts';
 import { declaredMaking } from '../change/making.ts';
 import type { FileSystem, Layout, Subject, Volume } from '../estate/estate.ts';
 
@@ -10,10 +11,6 @@ export const systemSubject = ({ name }: FileSystem): Subject => ({ kind: 'file-s
 
 /** Each name once. */
 export const sorted = (names: Iterable<string>): readonly string[] => [...new Set(names)].sort(byText);
-
-/** `a`, `a and b`, `a, b and c`. */
-export const listed = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 export function layoutWords(layout: Layout): string {
   switch (layout.kind) {

@@ -3,9 +3,9 @@ import { byText } from '../base/order.ts';
 import type { Estate } from '../estate/estate.ts';
 import { fileSystemFacts } from '../estate/file-system-facts.ts';
 import { exactSize } from '../estate/size.ts';
-import { capacityPrice } from '../price/line.ts';
 import type { PriceList } from '../price/price-list.ts';
 import { compareGroups, compareVolumes } from './compare-layers.ts';
+import { compareProvider } from './compare-rows.ts';
 import { type Difference, difference } from './difference.ts';
 import { bySurvey, disksUnder, type Matches, match, systemAt } from './match.ts';
 import type { SurveyedDisk } from './match-rows.ts';
@@ -155,6 +155,7 @@ function compareBoot(
     : [
         difference({
           layer: 'device',
+          about: 'boot',
           subject: { kind: 'server', name: survey.server },
           server: survey.server,
           message: `${survey.server} runs from ${name}, and is declared to start from ${declared}`,
@@ -162,96 +163,6 @@ function compareBoot(
           surveyed: name,
         }),
       ];
-}
-
-function compareProvider(
-  estate: Estate,
-  provider: ProviderSurvey | undefined,
-  matches: Matches,
-  list: PriceList | undefined,
-): readonly Difference[] {
-  if (provider === undefined) return [];
-  const rows = [...matches.rows].flatMap(([name, row]): readonly Difference[] => {
-    const volume = estate.volumes.get(name);
-    if (volume === undefined) return [];
-    const other = (what: string, declared: string, surveyed: string, meaning?: string): Difference =>
-      difference({
-        layer: 'provider',
-        subject: { kind: 'volume', name },
-        message: `the ${what} of ${name} is ${surveyed} at the provider, and declared ${declared}`,
-        declared,
-        surveyed,
-        meaning,
-      });
-    return [
-      ...(row.size === volume.size
-        ? []
-        : [
-            other(
-              'size',
-              exactSize(volume.size),
-              exactSize(row.size),
-              'What is billed is what is at the provider.',
-            ),
-          ]),
-      ...(row.tier === undefined || row.tier === volume.tier ? [] : [other('tier', volume.tier, row.tier)]),
-      ...(row.site === undefined || volume.site === undefined || row.site === volume.site
-        ? []
-        : [other('site', volume.site, row.site)]),
-    ];
-  });
-  const servers = provider.servers.flatMap((row): readonly Difference[] => {
-    const server = [...estate.servers.values()].find(
-      ({ id, name }) => (id !== undefined && id === row.id) || name === row.name,
-    );
-    return server === undefined || row.power === undefined || row.power === server.power
-      ? []
-      : [
-          difference({
-            layer: 'provider',
-            subject: { kind: 'server', name: server.name },
-            message: `${server.name} is ${row.power} at the provider, and declared ${server.power}`,
-            declared: server.power,
-            surveyed: row.power,
-          }),
-        ];
-  });
-  const candidates = new Set([...matches.rowCandidates.values()].flat());
-  // What is left may still be a volume that is declared in another size, or on another server.
-  const isUnsure =
-    matches.undeclaredRows.length > 0 && [...estate.volumes.keys()].some((name) => !matches.rows.has(name));
-  const meaning = isUnsure
-    ? 'A volume that is declared without its id, and is called otherwise there, looks like this, too: declare ids, and delete nothing before that is settled.'
-    : undefined;
-  const undeclared = matches.undeclaredRows
-    .filter((row) => !candidates.has(row))
-    .map((row) => {
-      const tier = row.tier === undefined ? undefined : list?.tiers.get(row.tier);
-      const name = row.name ?? row.id ?? 'without a name';
-      return difference({
-        layer: 'provider',
-        kind: 'not declared',
-        subject: { kind: 'volume', name },
-        message: `the provider lists a volume ${name} of ${exactSize(row.size)}, and no such volume is declared`,
-        meaning,
-        surveyed: exactSize(row.size),
-        monthly: tier === undefined ? undefined : capacityPrice(tier, row.size),
-      });
-    });
-  const missing = provider.lists.includes('volumes')
-    ? [...estate.volumes.keys()]
-        .filter((name) => !matches.rows.has(name) && !matches.rowCandidates.has(name))
-        .map((name) =>
-          difference({
-            layer: 'provider',
-            kind: 'not there',
-            subject: { kind: 'volume', name },
-            message: `${name} is declared, and the provider does not list it`,
-            meaning,
-          }),
-        )
-    : [];
-  return [...rows, ...servers, ...undeclared, ...missing];
 }
 
 /** An ordinary file system that two servers have mounted at once is being destroyed. */

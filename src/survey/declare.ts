@@ -1,5 +1,5 @@
 /**
- * What is there and not declared, as estate files: one a server, and one of the volumes that no server holds. All of it
+ * What is there and not declared, as estate files: one a server, and one of the volumes that only the provider lists. All of it
  * is marked as existing. What only a person can know is asked for where it belongs.
  */
 import { Document, YAMLMap } from 'yaml';
@@ -10,7 +10,7 @@ import { type Bytes, exactSize } from '../estate/size.ts';
 import { unknownTier } from '../price/price-list.ts';
 import type { Surveys } from './compare.ts';
 import { bySurvey, disksOf, disksUnder, isKnownType, type Matches, systemAt } from './match.ts';
-import { serversOfRows } from './match-rows.ts';
+import { type ServersOf, serversOfRows } from './match-rows.ts';
 import { onlyPairs, shown, shownOfId } from './only.ts';
 import { mountOf, type OwnSystem, ownSystem, undeclaredSystems } from './own-system.ts';
 import type { ProviderVolume } from './provider-survey.ts';
@@ -36,9 +36,9 @@ export interface Declaration {
 /** @param matches what of the surveys is declared already: of every server, declared or not */
 export function declareSurveys(estate: Estate, surveys: Surveys, matches: Matches): Declaration {
   const names = new Names(estate);
-  const serverOf = serversOfRows(estate, surveys.provider);
+  const serversOf = serversOfRows(estate, surveys.provider);
   const shared = sharedDisks(matches);
-  const rows = new Map(rowsOfDisks(matches, serverOf));
+  const rows = new Map(rowsOfDisks(matches, serversOf));
   for (const [disk, first] of shared) {
     const row = rows.get(disk) ?? rows.get(first);
     if (row !== undefined) rows.set(first, row);
@@ -53,17 +53,42 @@ export function declareSurveys(estate: Estate, surveys: Surveys, matches: Matche
       const text = declareServer({ estate, survey, here, matches, names, rows, serials, shared, called });
       return text === undefined ? [] : [{ name: `${survey.server}.yaml`, text }];
     });
-  const isTold = toldAlready(estate, surveys, matches, rows, serverOf);
+  const isTold = toldAlready(estate, surveys, matches, rows, serversOf);
   const given = new Set(rows.values());
   const left = matches.undeclaredRows.filter((row) => !given.has(row));
   const leftOut = left.filter(isTold);
-  const unattached = left.filter((row) => !isTold(row));
+  const listedOnly = left.filter((row) => !isTold(row));
   const without = withoutSystem(estate, known);
-  if (unattached.length === 0) return { files, leftOut, without };
-  const volumes = Object.fromEntries(
-    unattached.map((row) => [names.volume(row.name ?? row.id ?? 'volume'), volumeOf(row.size, row)]),
+  if (listedOnly.length === 0) return { files, leftOut, without };
+  const more = { name: 'not-surveyed.yaml', text: declareRows(estate, listedOnly, names, serversOf) };
+  return { files: [...files, more], leftOut, without };
+}
+
+/** Volumes that only the provider lists. One that is held by a server must not read as one that nobody needs. */
+function declareRows(
+  estate: Estate,
+  rows: readonly ProviderVolume[],
+  names: Names,
+  serversOf: ServersOf,
+): string {
+  const named = rows.map((row) => ({ name: names.volume(row.name ?? row.id ?? 'volume'), row }));
+  const held = named.flatMap(({ name, row }) =>
+    (serversOf(row) ?? []).map((server) => ({ volume: name, server, boot: row.boot === true })),
   );
-  return { files: [...files, { name: 'unattached.yaml', text: fileText({ volumes }) }], leftOut, without };
+  const canBeSaid = ({ server, boot }: (typeof held)[number]) => estate.servers.has(server) && !boot;
+  const attachments = held.filter(canBeSaid).map(({ volume, server }) => ({ volume, server }));
+  return fileText(
+    {
+      volumes: Object.fromEntries(named.map(({ name, row }) => [name, volumeOf(row.size, row)])),
+      ...(attachments.length === 0 ? {} : { attachments }),
+    },
+    held
+      .filter((each) => !canBeSaid(each))
+      .map(
+        ({ volume, server, boot }) =>
+          `${server} ${boot ? 'starts from' : 'holds'} ${volume} at the provider: ${estate.servers.has(server) ? 'say so there (boot:).' : 'declare that server, and that it does.'}`,
+      ),
+  );
 }
 
 /** A volume may have been declared by the provider's list alone, which does not say what is on it. */
@@ -86,12 +111,10 @@ const ownSerials = (
       .filter((serial) => Buffer.byteLength(serial) < shownOfId),
   );
 
-type ServerOf = ReturnType<typeof serversOfRows>;
-
 /** Rows of the provider's list that nobody declared, each with the one disk that it can only be. */
 function rowsOfDisks(
   { undeclared, undecided, undeclaredRows }: Matches,
-  serverOf: ServerOf,
+  serversOf: ServersOf,
 ): ReadonlyMap<SurveyedDevice, ProviderVolume> {
   const rows = new Map<SurveyedDevice, ProviderVolume>();
   const left = new Set(undeclaredRows);
@@ -102,7 +125,12 @@ function rowsOfDisks(
   const byId = new Map(onlyPairs(undeclaredRows, shownBy));
   for (const { disk } of undeclared) take(disk, byId.get(disk.serial ?? ''));
   const ids = new Set(undeclaredRows.map(shownBy));
-  const bySize = new Map(onlyPairs([...left], (row) => `${row.size} ${serverOf(row)}`));
+  // One of several holders would be a guess.
+  const holderOf = (row: ProviderVolume): string | undefined => {
+    const [holder, another] = serversOf(row) ?? [];
+    return another === undefined ? holder : undefined;
+  };
+  const bySize = new Map(onlyPairs([...left], (row) => `${row.size} ${holderOf(row)}`));
   const open = new Set(undeclared.map(({ disk }) => disk));
   for (const [size, { disk }] of onlyPairs(
     [...undeclared, ...undecided],
@@ -121,15 +149,15 @@ function toldAlready(
   { servers }: Surveys,
   { undeclared, undecided, rows: declared }: Matches,
   rows: ReadonlyMap<SurveyedDevice, ProviderVolume>,
-  serverOf: ServerOf,
+  serversOf: ServersOf,
 ): (row: ProviderVolume) => boolean {
-  const surveyed = new Set<string | undefined>(servers.map(({ server }) => server));
+  const surveyed = new Set(servers.map(({ server }) => server));
   const sizes = new Set(
     [...undeclared, ...undecided].flatMap(({ disk }) => (rows.has(disk) ? [] : disk.size)),
   );
   const volumes = [...estate.volumes.values()].filter(({ name }) => !declared.has(name));
   return (row) =>
-    surveyed.has(serverOf(row)) ||
+    serversOf(row)?.some((server) => surveyed.has(server)) ||
     sizes.has(row.size) ||
     volumes.some(({ size, id }) => size === row.size && (id === undefined || row.id === undefined));
 }

@@ -16,6 +16,8 @@ export interface Difference {
   readonly layer: Layer;
   /** `other` is there and declared, and otherwise. */
   readonly kind: 'not declared' | 'not there' | 'other';
+  /** What a rule asks of a server or an attachment; undefined for all else. */
+  readonly about: 'attachment' | 'boot' | 'power' | undefined;
   /** What is declared; what only a survey shows has the server's name for it. */
   readonly subject: Subject;
   /** The server whose survey shows it; undefined where the provider's list does. */
@@ -34,6 +36,7 @@ type Told = Pick<Difference, 'layer' | 'subject' | 'message'> & Partial<Differen
 
 export const difference = (told: Told): Difference => ({
   kind: 'other',
+  about: undefined,
   server: undefined,
   meaning: undefined,
   declared: undefined,

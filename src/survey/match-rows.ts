@@ -76,14 +76,15 @@ export function matchRows(
   };
 }
 
-type ServerOf = (row: ProviderVolume) => string | undefined;
+/** Undefined where the list does not say. */
+export type ServersOf = (row: ProviderVolume) => readonly string[] | undefined;
 
-/** The estate's name of the server that a row names by its name or its identifier. */
-export function serversOfRows(estate: Estate, provider: ProviderSurvey | undefined): ServerOf {
+/** The estate's names of the servers that a row names by their names or their identifiers. */
+export function serversOfRows(estate: Estate, provider: ProviderSurvey | undefined): ServersOf {
   const names = new Map<string, string>();
   for (const { id, name } of [...(provider?.servers ?? []), ...estate.servers.values()])
     if (id !== undefined && name !== undefined) names.set(id, name);
-  return ({ server }) => (server === undefined ? undefined : (names.get(server) ?? server));
+  return ({ servers }) => servers?.map((server) => names.get(server) ?? server);
 }
 
 function candidatesAmong(
@@ -91,20 +92,19 @@ function candidatesAmong(
   rows: readonly ProviderVolume[],
   namesIds: boolean,
   volumes: readonly Volume[],
-  serverOf: ServerOf,
+  serversOf: ServersOf,
 ): ReadonlyMap<string, readonly ProviderVolume[]> {
   const bySize = new Map<bigint, ProviderVolume[]>();
   for (const row of rows) bySize.set(row.size, [...(bySize.get(row.size) ?? []), row]);
-  const namesServers = rows.some(({ server }) => server !== undefined);
   // Volumes that are declared alike may be the same rows, which are looked for once.
   const known = new Map<string, readonly ProviderVolume[]>();
   const found = new Map<string, readonly ProviderVolume[]>();
   for (const { name, id, size, tier, site } of volumes) {
     const holders = (estate.holders.get(name) ?? []).map(({ server }) => server);
     const key = JSON.stringify([`${size}`, id === undefined, tier, site, holders]);
-    // What several servers hold is listed for each of them, and kept without one.
-    const isHeldSo = (server: string | undefined): boolean =>
-      !namesServers || (server === undefined ? holders.length !== 1 : holders.includes(server));
+    const isHeldSo = (servers: readonly string[] | undefined): boolean =>
+      servers === undefined ||
+      (servers.length === 0 ? holders.length === 0 : servers.some((each) => holders.includes(each)));
     const those =
       known.get(key) ??
       (bySize.get(size) ?? []).filter(
@@ -112,7 +112,7 @@ function candidatesAmong(
           (id === undefined || !namesIds) &&
           (row.tier === undefined || row.tier === tier) &&
           (row.site === undefined || site === undefined || row.site === site) &&
-          isHeldSo(serverOf(row)),
+          isHeldSo(serversOf(row)),
       );
     known.set(key, those);
     if (those.length > 0) found.set(name, those);

@@ -58,7 +58,10 @@ export function readProviderList(
   if (!listed.ok) return listed;
   const kept: { volumes: VolumeRow[]; servers: ServerRow[] } = { volumes: [], servers: [] };
   if (volumes !== undefined) {
-    for (const { problem, field } of listed.value.get('volumes') ?? []) {
+    const rows = listed.value.get('volumes') ?? [];
+    // A row of JSON without the field is held by nothing; where no row has it, its name may be a slip.
+    const saysServers = rows.some(({ fields }) => fields(volumes.server) !== undefined);
+    for (const { problem, field, fields } of rows) {
       const figure = field(volumes.size.field);
       const size = figure === undefined ? undefined : bytesOf(figure, volumes.size.unit);
       if (size === undefined) {
@@ -71,7 +74,8 @@ export function readProviderList(
         continue;
       }
       const boot = field(volumes.boot);
-      const [id, name, server] = [field(volumes.id), field(volumes.name), field(volumes.server)];
+      const [id, name] = [field(volumes.id), field(volumes.name)];
+      const holders = [...new Set(fields(volumes.server))].sort(byText);
       const tier = translated('tier', tiers, field(volumes.tier));
       const site = translated('site', sites, field(volumes.site));
       kept.volumes.push({
@@ -80,7 +84,7 @@ export function readProviderList(
         size,
         ...(tier === undefined ? {} : { tier }),
         ...(site === undefined ? {} : { site }),
-        ...(server === undefined ? {} : { server }),
+        ...(saysServers ? { servers: holders } : {}),
         ...(boot === undefined ? {} : { boot: /^(?:true|yes|1)$/i.test(boot) }),
       });
     }
@@ -131,7 +135,7 @@ export function readProviderList(
     unknown,
     absent: lists.flatMap((kind) =>
       namesOf(settings, kind).filter(
-        (name) => !listed.value.get(kind)?.some(({ field }) => field(name) !== undefined),
+        (name) => !listed.value.get(kind)?.some(({ fields }) => (fields(name) ?? []).length > 0),
       ),
     ),
     astray: astrayIn(document.value, settings),
@@ -272,16 +276,16 @@ function listsIn(
 }
 
 /**
- * What lists of several files say together. A row of one identifier that is there twice is one; a volume that is there
- * once for each server that holds it is kept without a server, which this format has one of. A row without an identifier
- * is a thing of its own, however much another is like it: each is billed.
+ * What lists of several files say together. A row of one identifier that is there twice is one, and a volume that is there
+ * once for each server that holds it is held by them all. A row without an identifier is a thing of its own, however much
+ * another is like it: each is billed.
  */
 export function together(lists: readonly ProviderSurveyFile[], at: string): Outcome<ProviderSurveyFile> {
   const problems: Problem[] = [];
   const once = <T extends VolumeRow | ServerRow>(
     what: string,
     rows: readonly T[],
-    unattached: (row: T) => T,
+    joined: (one: T, another: T) => T | undefined,
   ): T[] => {
     const byKey = new Map<unknown, T>();
     for (const row of rows) {
@@ -289,8 +293,8 @@ export function together(lists: readonly ProviderSurveyFile[], at: string): Outc
       const other = byKey.get(key);
       if (other === undefined) byKey.set(key, row);
       else if (JSON.stringify(other) !== JSON.stringify(row)) {
-        const [one, another] = [unattached(other), unattached(row)];
-        if (JSON.stringify(one) === JSON.stringify(another)) byKey.set(key, one);
+        const both = joined(other, row);
+        if (both !== undefined) byKey.set(key, both);
         else
           problems.push({
             message: `the ${what} ${quoted(row.id)} is listed twice, and differently`,
@@ -303,12 +307,12 @@ export function together(lists: readonly ProviderSurveyFile[], at: string): Outc
   const volumes = once(
     'volume',
     lists.flatMap((list) => list.volumes),
-    ({ server: _, ...others }) => others,
+    heldByBoth,
   );
   const servers = once(
     'server',
     lists.flatMap((list) => list.servers),
-    (row) => row,
+    () => undefined,
   );
   if (problems.length > 0) return err(...problems);
   const listed = new Set(lists.flatMap((list) => list.lists));
@@ -319,6 +323,15 @@ export function together(lists: readonly ProviderSurveyFile[], at: string): Outc
     volumes,
     servers,
   });
+}
+
+/** Of rows that differ in who holds the volume only. One that nothing holds has no second row. */
+function heldByBoth({ servers: one, ...row }: VolumeRow, another: VolumeRow): VolumeRow | undefined {
+  const { servers: more, ...others } = another;
+  if (JSON.stringify(row) !== JSON.stringify(others) || one === undefined || more === undefined)
+    return undefined;
+  if (one.length === 0 || more.length === 0) return undefined;
+  return { ...row, servers: [...new Set([...one, ...more])].sort(byText) };
 }
 
 /** As many digits as a figure and its unit can have together. */

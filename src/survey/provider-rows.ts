@@ -9,6 +9,8 @@ export interface Row {
   readonly problem: (message: string, advice: string) => Problem;
   /** The value of a field as text; undefined where there is none, or none is named. */
   readonly field: (name: string | undefined) => string | undefined;
+  /** The values of a field that may be a list, as texts; undefined where there is none. */
+  readonly fields: (name: string | undefined) => readonly string[] | undefined;
 }
 
 export interface ListDocument {
@@ -116,9 +118,13 @@ function csvDocument(text: string, file: string): Outcome<ListDocument> {
     // Each line has the same number of fields (RFC 4180, 2.4); one that is cut short may have half a figure.
     if (record.length !== columns.length)
       refuse(line, `the row has ${record.length} fields, and the list ${columns.length} columns`);
+    const field = (name: string | undefined) =>
+      name === undefined ? undefined : plainText(record[columns.indexOf(name)]);
     return {
       problem: (message, advice) => ({ place: { file, line, column: 1 }, message, advice }),
-      field: (name) => (name === undefined ? undefined : plainText(record[columns.indexOf(name)])),
+      field,
+      // A column that is there and empty says that there is nothing.
+      fields: (name) => (name === undefined ? undefined : [field(name)].flatMap((each) => each ?? [])),
     };
   });
   if (problems.length > 0) return err(...problems);
@@ -137,6 +143,11 @@ function csvDocument(text: string, file: string): Outcome<ListDocument> {
 const jsonRow = (item: unknown, problem: Row['problem']): Row => ({
   problem,
   field: (name) => (name === undefined ? undefined : plainText(valueAt(item, name))),
+  fields: (name) => {
+    const value = name === undefined ? undefined : valueAt(item, name);
+    const texts = (Array.isArray(value) ? value : [value]).flatMap((each) => plainText(each) ?? []);
+    return Array.isArray(value) || texts.length > 0 ? texts : undefined;
+  },
 });
 
 /** By a JSON Pointer, or a key of the item itself. */

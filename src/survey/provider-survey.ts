@@ -26,8 +26,8 @@ export interface ProviderVolume {
   /** By the estate's own name for it, where the settings tell it; likewise the site. */
   readonly tier: string | undefined;
   readonly site: string | undefined;
-  /** The id or the name of the server that it is attached to. */
-  readonly server: string | undefined;
+  /** The ids or the names of the servers that it is attached to; undefined where the list does not say. */
+  readonly servers: readonly string[] | undefined;
   readonly boot: boolean | undefined;
 }
 
@@ -57,13 +57,13 @@ export function readProviderSurvey(text: ReadDocument): Outcome<ProviderSurvey> 
   return ok({
     at: value.at,
     lists: value.lists,
-    volumes: value.volumes.map(({ id, name, size, tier, site, server, boot }) => ({
+    volumes: value.volumes.map(({ id, name, size, tier, site, servers, boot }) => ({
       id,
       name,
       size: bytes(BigInt(size)),
       tier,
       site,
-      server,
+      servers,
       boot,
     })),
     servers: value.servers.map(({ id, name, site, type, power, boot }) => ({

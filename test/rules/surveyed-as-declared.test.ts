@@ -131,6 +131,69 @@ attachments: ${attachments}
   });
 });
 
+describe("what the provider's list shows otherwise", () => {
+  const listed = (volume: object, server: object = {}): Files => ({
+    'surveys/provider.json': JSON.stringify({
+      format: 'ullage-provider-survey-1',
+      at: '2026-11-20T06:00:00Z',
+      lists: ['volumes', 'servers'],
+      volumes: [{ name: 'plates-1', size: gib(50), ...volume }],
+      servers: [{ name: 'plate-scanner', ...server }],
+    }),
+  });
+  const estate = (attachments: string, volumes = 'plates-1: { size: 50 GiB, tier: bulk }'): Files => ({
+    'storage/imagery.yaml': `team: imagery
+servers: { plate-scanner: { power: stopped }, press: { power: running } }
+volumes: { ${volumes} }
+attachments: ${attachments}
+`,
+  });
+  const unattached = estate('[]');
+
+  it('refuses the deletion of what is declared as unattached, and is attached', async () => {
+    const base = { ...rule(), ...unattached, ...listed({ servers: ['press'] }) };
+    const { verdict, findings } = await judge(base, { ...base, ...estate('[]', '') });
+    expect(verdict).toBe('fail');
+    expect(findings[0]?.message).toContain(
+      'the provider shows otherwise: plates-1 is attached to press at the provider, and declared as unattached',
+    );
+    const agreed = { ...rule(), ...unattached, ...listed({ servers: [] }) };
+    expect((await judge(agreed, { ...agreed, ...estate('[]', '') })).findings).toEqual([]);
+    // A list that does not say who holds a volume shows nothing otherwise.
+    const silent = { ...rule(), ...unattached, ...listed({}) };
+    expect((await judge(silent, { ...silent, ...estate('[]', '') })).findings).toEqual([]);
+  });
+
+  it('refuses to attach what another server holds already, and asks nothing else of an attachment', async () => {
+    const attached = estate('[ { volume: plates-1, server: plate-scanner } ]');
+    const held = { ...rule(), ...unattached, ...listed({ servers: ['press'] }) };
+    const { verdict, findings } = await judge(held, { ...held, ...attached });
+    expect(verdict).toBe('fail');
+    expect(findings[0]?.message).toMatch(/^the attachment of plates-1 starts from what main declares/);
+    const larger = { ...rule(), ...unattached, ...listed({ servers: [], size: gib(60) }) };
+    expect((await judge(larger, { ...larger, ...attached })).findings).toEqual([]);
+  });
+
+  it('refuses to take something from a server that runs, where it is declared as stopped, and not to grow it', async () => {
+    const attached = estate('[ { volume: plates-1, server: plate-scanner } ]');
+    const runs = {
+      ...rule(),
+      ...attached,
+      ...listed({ servers: ['plate-scanner'] }, { power: 'running', type: 'large' }),
+    };
+    const { verdict, findings } = await judge(runs, { ...runs, ...unattached });
+    expect(verdict).toBe('fail');
+    expect(said({ findings })).toEqual([
+      expect.stringContaining('plate-scanner is running at the provider, and declared stopped'),
+    ]);
+    const grown = estate(
+      '[ { volume: plates-1, server: plate-scanner } ]',
+      'plates-1: { size: 55 GiB, tier: bulk }',
+    );
+    expect((await judge(runs, { ...runs, ...grown })).findings).toEqual([]);
+  });
+});
+
 describe('surveys are taken from the base', () => {
   it('one that the branch brings or edits does not help it, and is listed', async () => {
     const base = { ...rule(), ...plates(50), ...surveyed(60) };

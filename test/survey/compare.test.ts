@@ -157,7 +157,7 @@ describe('what is there beside what is declared', () => {
       name: undefined,
       tier: undefined,
       site: undefined,
-      server: undefined,
+      servers: undefined,
       boot: undefined,
     };
     const provider: ProviderSurvey = {
@@ -193,20 +193,53 @@ describe('what is there beside what is declared', () => {
     expect(differences.find(({ subject }) => subject.name === 'forgotten')?.monthly?.toFixed(2)).toBe('1.80');
   });
 
+  it('tells who holds a volume at the provider, and from what a server starts, where that is otherwise', () => {
+    const row = { id: undefined, tier: undefined, site: undefined, boot: undefined };
+    const server = { id: 'srv-1', site: undefined, power: undefined };
+    const size = (count: bigint) => bytes(count << 30n);
+    const provider: ProviderSurvey = {
+      at: '2026-11-20T06:00:00Z',
+      lists: ['servers'],
+      volumes: [
+        // By its server's identifier, as it is declared; by another; by none; and where the list does not say.
+        { ...row, name: 'root', size: size(50n), servers: ['srv-1'], boot: false },
+        { ...row, name: 'plates-1', size: size(40n), servers: ['press', 'srv-1'], boot: true },
+        { ...row, name: 'plates-2', size: size(40n), servers: [] },
+        { ...row, name: 'scratch', size: size(10n), servers: undefined },
+      ],
+      servers: [{ ...server, name: 'plate-scanner', type: 'large', boot: 'plates-1' }],
+      place: { file: 'surveys/provider.json', line: 1, column: 1 },
+    };
+    expect(said([], provider)).toEqual([
+      'the boot volume of plate-scanner is plates-1 at the provider, and declared root',
+      'a server starts from plates-1 at the provider, and none is declared to',
+      'plates-1 is attached to plate-scanner and press at the provider, and declared as attached to plate-scanner | A server may be writing to it.',
+      'plates-2 is unattached at the provider, and declared as attached to plate-scanner',
+      'plate-scanner is declared to start from root, and at the provider it does not',
+    ]);
+  });
+
   it('names the rows that a volume declared without its id may be, and calls none of them undeclared', () => {
-    const row = { tier: undefined, site: undefined, server: undefined, boot: undefined };
+    const row = { tier: undefined, site: undefined, servers: undefined, boot: undefined };
     const size = (count: bigint) => bytes(count << 30n);
     const provider: ProviderSurvey = {
       at: '2026-11-20T06:00:00Z',
       lists: ['volumes'],
       volumes: [
-        { ...row, id: 'vol-7', name: 'disk-7', size: size(10n), server: 'plate-scanner' },
-        { ...row, id: 'vol-8', name: 'disk-8', size: size(10n), server: 'plate-scanner', tier: 'bulk' },
+        { ...row, id: 'vol-7', name: 'disk-7', size: size(10n), servers: ['plate-scanner'] },
+        { ...row, id: 'vol-8', name: 'disk-8', size: size(10n), servers: ['plate-scanner'], tier: 'bulk' },
         // Of another server, another tier, another size, or with the id of another volume.
-        { ...row, id: 'vol-9', name: 'disk-9', size: size(10n), server: 'press' },
-        { ...row, id: 'vol-10', name: 'disk-10', size: size(10n), server: 'plate-scanner', tier: 'steady' },
-        { ...row, id: 'vol-11', name: 'disk-11', size: size(11n), server: 'plate-scanner' },
-        { ...row, id: 'vol-0001', name: 'disk-1', size: size(40n), server: 'plate-scanner' },
+        { ...row, id: 'vol-9', name: 'disk-9', size: size(10n), servers: ['press'] },
+        {
+          ...row,
+          id: 'vol-10',
+          name: 'disk-10',
+          size: size(10n),
+          servers: ['plate-scanner'],
+          tier: 'steady',
+        },
+        { ...row, id: 'vol-11', name: 'disk-11', size: size(11n), servers: ['plate-scanner'] },
+        { ...row, id: 'vol-0001', name: 'disk-1', size: size(40n), servers: ['plate-scanner'] },
       ],
       servers: [],
       place: { file: 'surveys/provider.json', line: 1, column: 1 },

@@ -135,7 +135,7 @@ describe("the provider's list beside what the servers show", () => {
     devices: ['vda', 'vdb'].map((name) => ({ name, type: 'disk', size: gib(20) })),
     'file-systems': ['vda', 'vdb'].map((device) => ({ device, type: 'xfs', mounts: [`/${device}`] })),
   });
-  const rows = ['vol-1', 'vol-2'].map((id) => ({ id, size: gib(20), tier: 'bulk', server: 's' }));
+  const rows = ['vol-1', 'vol-2'].map((id) => ({ id, size: gib(20), tier: 'bulk', servers: ['s'] }));
 
   it('declares no disk twice where its row cannot be told, and gives the rows that are left out', () => {
     const { files, leftOut } = declare(nothing, [alike], list(rows));
@@ -154,7 +154,7 @@ describe("the provider's list beside what the servers show", () => {
   it('knows a server by its id as well as by its name', () => {
     const one = kept({ server: 's', devices: [{ name: 'vda', type: 'disk', size: gib(20) }] });
     const byId = list(
-      [{ id: 'vol-1', size: gib(20), tier: 'bulk', server: 'server-77' }],
+      [{ id: 'vol-1', size: gib(20), tier: 'bulk', servers: ['server-77'] }],
       [{ id: 'server-77', name: 's' }],
     );
     const { files, leftOut } = declare(nothing, [one], byId);
@@ -181,7 +181,7 @@ describe("the provider's list beside what the servers show", () => {
         format: 'ullage-provider-survey-1',
         at: '2026-11-20T06:00:00Z',
         lists: ['volumes'],
-        volumes: ['vol-1', 'vol-2'].map((id) => ({ id, size: gib(7), server: 's' })),
+        volumes: ['vol-1', 'vol-2'].map((id) => ({ id, size: gib(7), servers: ['s'] })),
         servers: [],
       }),
     });
@@ -282,7 +282,7 @@ describe('a volume that the provider’s list alone told of', () => {
           format: 'ullage-provider-survey-1',
           at: '2026-11-20T06:00:00Z',
           lists: ['volumes'],
-          volumes: [{ id: 'vol-5', name: 'scans', size: gib(30), tier: 'bulk', server: 'press' }],
+          volumes: [{ id: 'vol-5', name: 'scans', size: gib(30), tier: 'bulk', servers: ['press'] }],
           servers: [],
         }),
         'surveys/provider.json',
@@ -298,10 +298,10 @@ describe('a volume that the provider’s list alone told of', () => {
 
   it('is told, once its server is surveyed, to lack the file system that is on it', () => {
     const first = declare(nothing, [], provider);
-    const files = { 'unattached.yaml': reviewed(first.files[0]?.text) };
+    const files = { 'not-surveyed.yaml': reviewed(first.files[0]?.text) };
     const second = declare(valueIn(assembled(files)), [press('/scans')], provider);
     expect(second.without.map(({ volume, system }) => [volume.name, volume.place.file, system])).toEqual([
-      ['scans', 'unattached.yaml', { mount: '/scans', type: 'xfs' }],
+      ['scans', 'not-surveyed.yaml', { mount: '/scans', type: 'xfs' }],
     ]);
     const all = { ...files, 'press.yaml': textOf(second, 'press') };
     expect(differing(valueIn(assembled(all)), [press('/scans')], provider)).toEqual([
@@ -309,7 +309,7 @@ describe('a volume that the provider’s list alone told of', () => {
     ]);
     const whole = {
       ...all,
-      'unattached.yaml': all['unattached.yaml'].replace(
+      'not-surveyed.yaml': all['not-surveyed.yaml'].replace(
         'tier: bulk',
         'tier: bulk, file-system: { mount: /scans, type: xfs }',
       ),

@@ -291,17 +291,26 @@ function superblock(type: string, blocks: bigint): string | undefined {
   ].join('\n');
 }
 
-/** The provider's list as JSON: all volumes, those of stopped servers and of none among them, in its own words. */
+/**
+ * The provider's list as JSON: all volumes, those of stopped servers and of none among them, in its own words. One that
+ * several servers hold is there once for each where it has an identifier, by which its rows are known for one volume, and
+ * names them all otherwise.
+ */
 export const playProvider = (estate: Estate): string =>
   JSON.stringify({
-    disks: [...estate.volumes.values()].map(({ name, id, size, tier, site }) => ({
-      uid: id,
-      label: name,
-      bytes: `${size}`,
-      class: `class-${tier}`,
-      zone: site,
-      machine: estate.holders.get(name)?.[0]?.server,
-    })),
+    disks: [...estate.volumes.values()].flatMap(({ name, id, size, tier, site }) => {
+      const holders = (estate.holders.get(name) ?? []).map(({ server }) => server);
+      const [one, another] = holders;
+      const machines = another === undefined ? [one] : id === undefined ? [holders] : holders;
+      return machines.map((machine) => ({
+        uid: id,
+        label: name,
+        bytes: `${size}`,
+        class: `class-${tier}`,
+        zone: site,
+        machine,
+      }));
+    }),
   });
 
 /** Which of its fields is which, as `ullage.yaml` would say it. */

@@ -44,9 +44,16 @@ describe("the provider's list", () => {
           size: `${1n << 29n}`,
           tier: 'gold',
           site: 'north-quay',
-          server: 'plate-scanner',
+          servers: ['plate-scanner'],
         },
-        { id: 'vol-2', name: 'plates-2', size: `${40n << 30n}`, tier: 'bulk', site: 'north-quay' },
+        {
+          id: 'vol-2',
+          name: 'plates-2',
+          size: `${40n << 30n}`,
+          tier: 'bulk',
+          site: 'north-quay',
+          servers: [],
+        },
       ],
       servers: [],
     });
@@ -165,7 +172,9 @@ describe("the provider's list", () => {
     const list = (rows: string) =>
       valueIn(readProviderList(`ID,Name,Size,Server\n${rows}`, 'x.csv', both, at)).survey;
     const shared = valueIn(together([list('v,one,1,a\nv,one,1,b\nv,one,1,c\n')], at));
-    expect(shared.volumes).toEqual([{ id: 'v', name: 'one', size: `${1n << 30n}` }]);
+    expect(shared.volumes).toEqual([
+      { id: 'v', name: 'one', size: `${1n << 30n}`, servers: ['a', 'b', 'c'] },
+    ]);
     expect(problemsOf(together([list('v,one,1,a\n'), list('v,one,2,a\n')], at))).toEqual([
       expect.objectContaining({ message: 'the volume v is listed twice, and differently' }),
     ]);
@@ -272,7 +281,7 @@ describe("the provider's list", () => {
       'size',
       'tier',
       'site',
-      'server',
+      'servers',
       'boot',
     ]);
     expect(Object.keys(properties.servers.items.properties)).toEqual([

@@ -25,27 +25,27 @@ export type SurveyText2 = string;
  */
 export type SurveyText3 = string;
 /**
- * The id or name of the server that it is attached to.
+ * A name as the server has it, without control characters.
  */
 export type SurveyText4 = string;
 /**
- * The provider's own identifier.
+ * A name as the server has it, without control characters.
  */
 export type SurveyText5 = string;
 /**
- * Its name there.
+ * A name as the server has it, without control characters.
  */
 export type SurveyText6 = string;
 /**
- * Its site, by your name for it where the settings tell it.
+ * A name as the server has it, without control characters.
  */
 export type SurveyText7 = string;
 /**
- * Its server type, likewise.
+ * A name as the server has it, without control characters.
  */
 export type SurveyText8 = string;
 /**
- * The id or name of the volume it starts from.
+ * A name as the server has it, without control characters.
  */
 export type SurveyText9 = string;
 
@@ -80,9 +80,12 @@ export interface ProviderVolume {
   size: ByteCount;
   tier?: SurveyText2;
   site?: SurveyText3;
-  server?: SurveyText4;
   /**
-   * Whether that server starts from it.
+   * The ids or names of the servers that it is attached to; empty where it is attached to none, left out where the list does not say.
+   */
+  servers?: SurveyText4[];
+  /**
+   * Whether a server starts from it.
    */
   boot?: boolean;
 }

@@ -69,7 +69,7 @@ export type ListField4 = string;
  */
 export type ListField5 = string;
 /**
- * The identifier or the name of the server that it is attached to.
+ * The identifier or the name of the server that it is attached to; in JSON it may be a list of them.
  */
 export type ListField6 = string;
 /**

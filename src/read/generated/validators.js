@@ -4402,7 +4402,7 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
   return validate75.errors = vErrors, errors === 0;
 }
 validate75.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var provider_survey = validate165, schema191 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "provider-survey.json", title: "ProviderSurveyFile", description: "What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.", type: "object", additionalProperties: !1, required: ["format", "at", "lists", "volumes", "servers"], properties: { format: { const: "ullage-provider-survey-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, lists: { type: "array", items: { type: "string", enum: ["volumes", "servers"] }, uniqueItems: !0, description: "What the list lists: of what it does not list nothing is said to be missing." }, volumes: { type: "array", description: "The volumes, by id, then by name.", items: { title: "ProviderVolume", type: "object", additionalProperties: !1, required: ["size"], description: "One volume.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, size: { $ref: "survey.json#/$defs/bytes", description: "What is provisioned, and billed." }, tier: { $ref: "survey.json#/$defs/text", description: "Its tier, by your name for it where the settings tell it." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, likewise." }, server: { $ref: "survey.json#/$defs/text", description: "The id or name of the server that it is attached to." }, boot: { type: "boolean", description: "Whether that server starts from it." } } } }, servers: { type: "array", description: "The servers, by id, then by name.", items: { title: "ProviderServer", type: "object", additionalProperties: !1, required: [], description: "One server.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, by your name for it where the settings tell it." }, type: { $ref: "survey.json#/$defs/text", description: "Its server type, likewise." }, power: { type: "string", enum: ["running", "stopped"], description: "Whether it runs." }, boot: { $ref: "survey.json#/$defs/text", description: "The id or name of the volume it starts from." } } } } } }, schema129 = { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, schema132 = { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, pattern58 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), pattern62 = new RegExp("^(0|[1-9][0-9]{0,18})$", "u");
+var provider_survey = validate165, schema191 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "provider-survey.json", title: "ProviderSurveyFile", description: "What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.", type: "object", additionalProperties: !1, required: ["format", "at", "lists", "volumes", "servers"], properties: { format: { const: "ullage-provider-survey-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, lists: { type: "array", items: { type: "string", enum: ["volumes", "servers"] }, uniqueItems: !0, description: "What the list lists: of what it does not list nothing is said to be missing." }, volumes: { type: "array", description: "The volumes, by id, then by name.", items: { title: "ProviderVolume", type: "object", additionalProperties: !1, required: ["size"], description: "One volume.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, size: { $ref: "survey.json#/$defs/bytes", description: "What is provisioned, and billed." }, tier: { $ref: "survey.json#/$defs/text", description: "Its tier, by your name for it where the settings tell it." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, likewise." }, servers: { type: "array", items: { $ref: "survey.json#/$defs/text" }, uniqueItems: !0, description: "The ids or names of the servers that it is attached to; empty where it is attached to none, left out where the list does not say." }, boot: { type: "boolean", description: "Whether a server starts from it." } } } }, servers: { type: "array", description: "The servers, by id, then by name.", items: { title: "ProviderServer", type: "object", additionalProperties: !1, required: [], description: "One server.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, by your name for it where the settings tell it." }, type: { $ref: "survey.json#/$defs/text", description: "Its server type, likewise." }, power: { type: "string", enum: ["running", "stopped"], description: "Whether it runs." }, boot: { $ref: "survey.json#/$defs/text", description: "The id or name of the volume it starts from." } } } } } }, schema129 = { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, schema132 = { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, pattern58 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), pattern62 = new RegExp("^(0|[1-9][0-9]{0,18})$", "u");
 function validate165(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate165.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -4498,7 +4498,7 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             for (let key1 in data5)
-              if (!(key1 === "id" || key1 === "name" || key1 === "size" || key1 === "tier" || key1 === "site" || key1 === "server" || key1 === "boot")) {
+              if (!(key1 === "id" || key1 === "name" || key1 === "size" || key1 === "tier" || key1 === "site" || key1 === "servers" || key1 === "boot")) {
                 let err14 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema191.properties.volumes.items, data: data5 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
@@ -4594,179 +4594,198 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
                 vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
               }
             }
-            if (data5.server !== void 0) {
-              let data11 = data5.server;
-              if (typeof data11 == "string") {
-                if (func10(data11) > 255) {
-                  let err33 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data11 };
-                  vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+            if (data5.servers !== void 0) {
+              let data11 = data5.servers;
+              if (Array.isArray(data11)) {
+                let len2 = data11.length;
+                for (let i3 = 0; i3 < len2; i3++) {
+                  let data12 = data11[i3];
+                  if (typeof data12 == "string") {
+                    if (func10(data12) > 255) {
+                      let err33 = { instancePath: instancePath + "/volumes/" + i2 + "/servers/" + i3, schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data12 };
+                      vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+                    }
+                    if (func10(data12) < 1) {
+                      let err34 = { instancePath: instancePath + "/volumes/" + i2 + "/servers/" + i3, schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data12 };
+                      vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+                    }
+                    if (!pattern58.test(data12)) {
+                      let err35 = { instancePath: instancePath + "/volumes/" + i2 + "/servers/" + i3, schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data12 };
+                      vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+                    }
+                  } else {
+                    let err36 = { instancePath: instancePath + "/volumes/" + i2 + "/servers/" + i3, schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data12 };
+                    vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+                  }
                 }
-                if (func10(data11) < 1) {
-                  let err34 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data11 };
-                  vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
-                }
-                if (!pattern58.test(data11)) {
-                  let err35 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data11 };
-                  vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+                let i4 = data11.length, j1;
+                if (i4 > 1) {
+                  outer0: for (; i4--; )
+                    for (j1 = i4; j1--; )
+                      if (func0(data11[i4], data11[j1])) {
+                        let err37 = { instancePath: instancePath + "/volumes/" + i2 + "/servers", schemaPath: "#/properties/volumes/items/properties/servers/uniqueItems", keyword: "uniqueItems", params: { i: i4, j: j1 }, message: "must NOT have duplicate items (items ## " + j1 + " and " + i4 + " are identical)", schema: !0, parentSchema: schema191.properties.volumes.items.properties.servers, data: data11 };
+                        vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+                        break outer0;
+                      }
                 }
               } else {
-                let err36 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data11 };
-                vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+                let err38 = { instancePath: instancePath + "/volumes/" + i2 + "/servers", schemaPath: "#/properties/volumes/items/properties/servers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema191.properties.volumes.items.properties.servers.type, parentSchema: schema191.properties.volumes.items.properties.servers, data: data11 };
+                vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
               }
             }
             if (data5.boot !== void 0) {
-              let data12 = data5.boot;
-              if (typeof data12 != "boolean") {
-                let err37 = { instancePath: instancePath + "/volumes/" + i2 + "/boot", schemaPath: "#/properties/volumes/items/properties/boot/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema191.properties.volumes.items.properties.boot.type, parentSchema: schema191.properties.volumes.items.properties.boot, data: data12 };
-                vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+              let data13 = data5.boot;
+              if (typeof data13 != "boolean") {
+                let err39 = { instancePath: instancePath + "/volumes/" + i2 + "/boot", schemaPath: "#/properties/volumes/items/properties/boot/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema191.properties.volumes.items.properties.boot.type, parentSchema: schema191.properties.volumes.items.properties.boot, data: data13 };
+                vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
               }
             }
           } else {
-            let err38 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.properties.volumes.items.type, parentSchema: schema191.properties.volumes.items, data: data5 };
-            vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+            let err40 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.properties.volumes.items.type, parentSchema: schema191.properties.volumes.items, data: data5 };
+            vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
           }
         }
       } else {
-        let err39 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema191.properties.volumes.type, parentSchema: schema191.properties.volumes, data: data4 };
-        vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+        let err41 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema191.properties.volumes.type, parentSchema: schema191.properties.volumes, data: data4 };
+        vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
       }
     }
     if (data.servers !== void 0) {
-      let data13 = data.servers;
-      if (Array.isArray(data13)) {
-        let len2 = data13.length;
-        for (let i3 = 0; i3 < len2; i3++) {
-          let data14 = data13[i3];
-          if (data14 && typeof data14 == "object" && !Array.isArray(data14)) {
-            for (let key2 in data14)
+      let data14 = data.servers;
+      if (Array.isArray(data14)) {
+        let len3 = data14.length;
+        for (let i5 = 0; i5 < len3; i5++) {
+          let data15 = data14[i5];
+          if (data15 && typeof data15 == "object" && !Array.isArray(data15)) {
+            for (let key2 in data15)
               if (!(key2 === "id" || key2 === "name" || key2 === "site" || key2 === "type" || key2 === "power" || key2 === "boot")) {
-                let err40 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema191.properties.servers.items, data: data14 };
-                vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+                let err42 = { instancePath: instancePath + "/servers/" + i5, schemaPath: "#/properties/servers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema191.properties.servers.items, data: data15 };
+                vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
-            if (data14.id !== void 0) {
-              let data15 = data14.id;
-              if (typeof data15 == "string") {
-                if (func10(data15) > 255) {
-                  let err41 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data15 };
-                  vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
-                }
-                if (func10(data15) < 1) {
-                  let err42 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data15 };
-                  vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
-                }
-                if (!pattern58.test(data15)) {
-                  let err43 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data15 };
-                  vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
-                }
-              } else {
-                let err44 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data15 };
-                vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
-              }
-            }
-            if (data14.name !== void 0) {
-              let data16 = data14.name;
+            if (data15.id !== void 0) {
+              let data16 = data15.id;
               if (typeof data16 == "string") {
                 if (func10(data16) > 255) {
-                  let err45 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data16 };
-                  vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+                  let err43 = { instancePath: instancePath + "/servers/" + i5 + "/id", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data16 };
+                  vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
                 }
                 if (func10(data16) < 1) {
-                  let err46 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data16 };
-                  vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+                  let err44 = { instancePath: instancePath + "/servers/" + i5 + "/id", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data16 };
+                  vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
                 }
                 if (!pattern58.test(data16)) {
-                  let err47 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data16 };
-                  vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+                  let err45 = { instancePath: instancePath + "/servers/" + i5 + "/id", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data16 };
+                  vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
                 }
               } else {
-                let err48 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data16 };
-                vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+                let err46 = { instancePath: instancePath + "/servers/" + i5 + "/id", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data16 };
+                vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
               }
             }
-            if (data14.site !== void 0) {
-              let data17 = data14.site;
+            if (data15.name !== void 0) {
+              let data17 = data15.name;
               if (typeof data17 == "string") {
                 if (func10(data17) > 255) {
-                  let err49 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data17 };
-                  vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+                  let err47 = { instancePath: instancePath + "/servers/" + i5 + "/name", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data17 };
+                  vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
                 }
                 if (func10(data17) < 1) {
-                  let err50 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data17 };
-                  vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+                  let err48 = { instancePath: instancePath + "/servers/" + i5 + "/name", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data17 };
+                  vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
                 }
                 if (!pattern58.test(data17)) {
-                  let err51 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data17 };
-                  vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
+                  let err49 = { instancePath: instancePath + "/servers/" + i5 + "/name", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data17 };
+                  vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data17 };
-                vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+                let err50 = { instancePath: instancePath + "/servers/" + i5 + "/name", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data17 };
+                vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             }
-            if (data14.type !== void 0) {
-              let data18 = data14.type;
+            if (data15.site !== void 0) {
+              let data18 = data15.site;
               if (typeof data18 == "string") {
                 if (func10(data18) > 255) {
-                  let err53 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data18 };
-                  vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+                  let err51 = { instancePath: instancePath + "/servers/" + i5 + "/site", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data18 };
+                  vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
                 if (func10(data18) < 1) {
-                  let err54 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data18 };
-                  vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+                  let err52 = { instancePath: instancePath + "/servers/" + i5 + "/site", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data18 };
+                  vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
                 }
                 if (!pattern58.test(data18)) {
-                  let err55 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data18 };
-                  vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+                  let err53 = { instancePath: instancePath + "/servers/" + i5 + "/site", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data18 };
+                  vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err56 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data18 };
-                vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+                let err54 = { instancePath: instancePath + "/servers/" + i5 + "/site", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data18 };
+                vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
-            if (data14.power !== void 0) {
-              let data19 = data14.power;
-              if (typeof data19 != "string") {
-                let err57 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema191.properties.servers.items.properties.power.type, parentSchema: schema191.properties.servers.items.properties.power, data: data19 };
-                vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
-              }
-              if (!(data19 === "running" || data19 === "stopped")) {
-                let err58 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/enum", keyword: "enum", params: { allowedValues: schema191.properties.servers.items.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema191.properties.servers.items.properties.power.enum, parentSchema: schema191.properties.servers.items.properties.power, data: data19 };
+            if (data15.type !== void 0) {
+              let data19 = data15.type;
+              if (typeof data19 == "string") {
+                if (func10(data19) > 255) {
+                  let err55 = { instancePath: instancePath + "/servers/" + i5 + "/type", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data19 };
+                  vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+                }
+                if (func10(data19) < 1) {
+                  let err56 = { instancePath: instancePath + "/servers/" + i5 + "/type", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data19 };
+                  vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+                }
+                if (!pattern58.test(data19)) {
+                  let err57 = { instancePath: instancePath + "/servers/" + i5 + "/type", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data19 };
+                  vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+                }
+              } else {
+                let err58 = { instancePath: instancePath + "/servers/" + i5 + "/type", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data19 };
                 vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
               }
             }
-            if (data14.boot !== void 0) {
-              let data20 = data14.boot;
-              if (typeof data20 == "string") {
-                if (func10(data20) > 255) {
-                  let err59 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data20 };
-                  vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
-                }
-                if (func10(data20) < 1) {
-                  let err60 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data20 };
-                  vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
-                }
-                if (!pattern58.test(data20)) {
-                  let err61 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data20 };
+            if (data15.power !== void 0) {
+              let data20 = data15.power;
+              if (typeof data20 != "string") {
+                let err59 = { instancePath: instancePath + "/servers/" + i5 + "/power", schemaPath: "#/properties/servers/items/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema191.properties.servers.items.properties.power.type, parentSchema: schema191.properties.servers.items.properties.power, data: data20 };
+                vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
+              }
+              if (!(data20 === "running" || data20 === "stopped")) {
+                let err60 = { instancePath: instancePath + "/servers/" + i5 + "/power", schemaPath: "#/properties/servers/items/properties/power/enum", keyword: "enum", params: { allowedValues: schema191.properties.servers.items.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema191.properties.servers.items.properties.power.enum, parentSchema: schema191.properties.servers.items.properties.power, data: data20 };
+                vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
+              }
+            }
+            if (data15.boot !== void 0) {
+              let data21 = data15.boot;
+              if (typeof data21 == "string") {
+                if (func10(data21) > 255) {
+                  let err61 = { instancePath: instancePath + "/servers/" + i5 + "/boot", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data21 };
                   vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
                 }
+                if (func10(data21) < 1) {
+                  let err62 = { instancePath: instancePath + "/servers/" + i5 + "/boot", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data21 };
+                  vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
+                }
+                if (!pattern58.test(data21)) {
+                  let err63 = { instancePath: instancePath + "/servers/" + i5 + "/boot", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data21 };
+                  vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
+                }
               } else {
-                let err62 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data20 };
-                vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
+                let err64 = { instancePath: instancePath + "/servers/" + i5 + "/boot", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data21 };
+                vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
               }
             }
           } else {
-            let err63 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.properties.servers.items.type, parentSchema: schema191.properties.servers.items, data: data14 };
-            vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
+            let err65 = { instancePath: instancePath + "/servers/" + i5, schemaPath: "#/properties/servers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.properties.servers.items.type, parentSchema: schema191.properties.servers.items, data: data15 };
+            vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
           }
         }
       } else {
-        let err64 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema191.properties.servers.type, parentSchema: schema191.properties.servers, data: data13 };
-        vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
+        let err66 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema191.properties.servers.type, parentSchema: schema191.properties.servers, data: data14 };
+        vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
       }
     }
   } else {
-    let err65 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.type, parentSchema: schema191, data };
-    vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
+    let err67 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.type, parentSchema: schema191, data };
+    vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
   }
   return validate165.errors = vErrors, errors === 0;
 }
@@ -6448,7 +6467,7 @@ function validate166(data, { instancePath = "", parentData, parentDataProperty, 
   return validate166.errors = vErrors, errors === 0;
 }
 validate166.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate194, schema241 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["north-quay"] }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, examples: [["imagery", "ledger"]], description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, packs: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["fleet"] }, description: "Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed.", additionalProperties: { title: "PackSettings", type: "object", additionalProperties: !1, required: ["repository", "commit", "path", "sha256"], description: "One pack: where it is kept, and which of its versions is meant.", properties: { repository: { type: "string", maxLength: 2e3, pattern: "^(https://(?![^/]*@)|ssh://([A-Za-z0-9._-]+@)?(?!-)|file:///)(?!.*::)[A-Za-z0-9._~/%!$&'()*+,;=:-]+$", description: "The repository's URL: https://, ssh:// or file://, without a password in it.", examples: ["https://git.example.org/fleet/storage-policy.git"] }, commit: { type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, path: { $ref: "#/$defs/folder", description: "The file, from the root of that repository.", examples: ["policies/fleet.yaml"] }, sha256: { type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] } } } }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema243 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema255 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern160 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), pattern171 = new RegExp("^(https://(?![^/]*@)|ssh://([A-Za-z0-9._-]+@)?(?!-)|file:///)(?!.*::)[A-Za-z0-9._~/%!$&'()*+,;=:-]+$", "u"), pattern172 = new RegExp("^([0-9a-f]{40}|[0-9a-f]{64})$", "u"), pattern174 = new RegExp("^[0-9a-f]{64}$", "u");
+var settings = validate194, schema241 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["north-quay"] }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, examples: [["imagery", "ledger"]], description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, packs: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["fleet"] }, description: "Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed.", additionalProperties: { title: "PackSettings", type: "object", additionalProperties: !1, required: ["repository", "commit", "path", "sha256"], description: "One pack: where it is kept, and which of its versions is meant.", properties: { repository: { type: "string", maxLength: 2e3, pattern: "^(https://(?![^/]*@)|ssh://([A-Za-z0-9._-]+@)?(?!-)|file:///)(?!.*::)[A-Za-z0-9._~/%!$&'()*+,;=:-]+$", description: "The repository's URL: https://, ssh:// or file://, without a password in it.", examples: ["https://git.example.org/fleet/storage-policy.git"] }, commit: { type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, path: { $ref: "#/$defs/folder", description: "The file, from the root of that repository.", examples: ["policies/fleet.yaml"] }, sha256: { type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] } } } }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to; in JSON it may be a list of them." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema243 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema255 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern160 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), pattern171 = new RegExp("^(https://(?![^/]*@)|ssh://([A-Za-z0-9._-]+@)?(?!-)|file:///)(?!.*::)[A-Za-z0-9._~/%!$&'()*+,;=:-]+$", "u"), pattern172 = new RegExp("^([0-9a-f]{40}|[0-9a-f]{64})$", "u"), pattern174 = new RegExp("^[0-9a-f]{64}$", "u");
 function validate194(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate194.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {

@@ -1,6 +1,8 @@
 /** The headroom of an estate: at each layer, from what is provisioned to what files can use, and measured use. */
+
 import { apportion, rounded } from '../../base/apportion.ts';
 import { byText } from '../../base/order.ts';
+import { listed } from '../../base/wording.ts';
 import { freeShare, type Layer, layers, type Room } from '../../capacity/headroom.ts';
 import type { Idle } from '../../capacity/idle.ts';
 import type { LayerAccount } from '../../capacity/layers.ts';
@@ -9,7 +11,6 @@ import type { Estate } from '../../estate/estate.ts';
 import { type Bytes, noBytes, unitBytes } from '../../estate/size.ts';
 import { showMoney, sumMoney } from '../../price/money.ts';
 import { addsUp, roundedNote } from '../../price/shown.ts';
-import { listed } from '../../runbook/words.ts';
 import { showAmount, showFreeShare, showMeasure } from './amounts.ts';
 import { figures, sentence, table, words } from './blocks.ts';
 import { forecastPicture, howForecast, showForecast } from './forecast.ts';

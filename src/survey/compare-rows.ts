@@ -1,0 +1,210 @@
+/** What is declared beside the provider's list. */
+
+import { byText } from '../base/order.ts';
+import { listed } from '../base/wording.ts';
+import type { Estate, Server, Volume } from '../estate/estate.ts';
+import { exactSize } from '../estate/size.ts';
+import { capacityPrice } from '../price/line.ts';
+import type { PriceList } from '../price/price-list.ts';
+import { type Difference, difference } from './difference.ts';
+import type { Matches } from './match.ts';
+import { serversOfRows } from './match-rows.ts';
+import type { ProviderServer, ProviderSurvey, ProviderVolume } from './provider-survey.ts';
+
+/** @param list the prices by which what is not declared is said to cost */
+export function compareProvider(
+  estate: Estate,
+  provider: ProviderSurvey | undefined,
+  matches: Matches,
+  list: PriceList | undefined,
+): readonly Difference[] {
+  if (provider === undefined) return [];
+  const serversOf = serversOfRows(estate, provider);
+  // What is left may still be a volume that is declared in another size, or on another server.
+  const isUnsure =
+    matches.undeclaredRows.length > 0 && [...estate.volumes.keys()].some((name) => !matches.rows.has(name));
+  const meaning = isUnsure
+    ? 'A volume that is declared without its id, and is called otherwise there, looks like this, too: declare ids, and delete nothing before that is settled.'
+    : undefined;
+  return [
+    ...[...matches.rows].flatMap(([name, row]) => {
+      const volume = estate.volumes.get(name);
+      return volume === undefined
+        ? []
+        : [...compareRow(volume, row), ...compareHolders(estate, volume, row, serversOf(row))];
+    }),
+    ...provider.servers.flatMap((row) => {
+      const server = [...estate.servers.values()].find((each) => isRowOf(row, each));
+      return server === undefined ? [] : compareServer(server, row, volumeOfRow(provider, matches));
+    }),
+    ...undeclaredRows(matches, list, meaning),
+    ...(provider.lists.includes('volumes') ? notListed(estate, matches, meaning) : []),
+  ];
+}
+
+/** By the identifier; by the name only where one of them has none. */
+const isRowOf = (row: ProviderServer, { id, name }: Server): boolean =>
+  id !== undefined && row.id !== undefined ? id === row.id : name === row.name;
+
+type Other = (
+  what: string,
+  declared: string,
+  surveyed: string,
+  more?: Partial<Pick<Difference, 'about' | 'meaning'>>,
+) => Difference;
+
+const otherOf =
+  (subject: Difference['subject']): Other =>
+  (what, declared, surveyed, more) =>
+    difference({
+      layer: 'provider',
+      subject,
+      message: `the ${what} of ${subject.name} is ${surveyed} at the provider, and declared ${declared}`,
+      declared,
+      surveyed,
+      ...more,
+    });
+
+function compareRow(volume: Volume, row: ProviderVolume): readonly Difference[] {
+  const other = otherOf({ kind: 'volume', name: volume.name });
+  const billed = { meaning: 'What is billed is what is at the provider.' };
+  return [
+    ...(row.size === volume.size ? [] : [other('size', exactSize(volume.size), exactSize(row.size), billed)]),
+    ...(row.tier === undefined || row.tier === volume.tier ? [] : [other('tier', volume.tier, row.tier)]),
+    ...(row.site === undefined || volume.site === undefined || row.site === volume.site
+      ? []
+      : [other('site', volume.site, row.site)]),
+  ];
+}
+
+/**
+ * Who holds a volume, and who starts from it. What is declared as unattached and is held by a server looks like what
+ * nobody needs any more.
+ */
+function compareHolders(
+  estate: Estate,
+  { name }: Volume,
+  row: ProviderVolume,
+  there: readonly string[] | undefined,
+): readonly Difference[] {
+  const here = (estate.holders.get(name) ?? []).map(({ server }) => server);
+  const [declared, surveyed] = [here, there ?? here].map((servers) => [...new Set(servers)].sort(byText));
+  const attached = (servers: readonly string[] = []): string =>
+    servers.length === 0 ? 'unattached' : `attached to ${listed(servers)}`;
+  const common = { layer: 'provider', subject: { kind: 'volume', name } } as const;
+  const starts = here.find((server) => estate.servers.get(server)?.boot === name);
+  return [
+    ...(attached(declared) === attached(surveyed)
+      ? []
+      : [
+          difference({
+            ...common,
+            about: 'attachment',
+            message: `${name} is ${attached(surveyed)} at the provider, and declared as ${attached(declared)}`,
+            meaning:
+              there?.some((server) => !here.includes(server)) === true
+                ? 'A server may be writing to it.'
+                : undefined,
+            declared: attached(declared),
+            surveyed: attached(surveyed),
+          }),
+        ]),
+    ...(row.boot === undefined || row.boot === (starts !== undefined)
+      ? []
+      : [
+          difference({
+            ...common,
+            about: 'boot',
+            message: row.boot
+              ? `a server starts from ${name} at the provider, and none is declared to`
+              : `${starts} is declared to start from ${name}, and at the provider it does not`,
+          }),
+        ]),
+  ];
+}
+
+/** The estate's name of a volume that a server's row names by its id or name. */
+function volumeOfRow(provider: ProviderSurvey, { rows }: Matches): (named: string) => string {
+  const names = new Map<string, string>();
+  const named = new Map([...rows].map(([name, row]) => [row, name]));
+  for (const row of provider.volumes)
+    for (const key of [row.id, row.name]) if (key !== undefined) names.set(key, named.get(row) ?? key);
+  return (key) => names.get(key) ?? key;
+}
+
+function compareServer(
+  server: Server,
+  row: ProviderServer,
+  volumeOf: (named: string) => string,
+): readonly Difference[] {
+  const subject = { kind: 'server', name: server.name } as const;
+  const other = otherOf(subject);
+  const boot = row.boot === undefined ? undefined : volumeOf(row.boot);
+  return [
+    ...(row.power === undefined || row.power === server.power
+      ? []
+      : [
+          difference({
+            layer: 'provider',
+            about: 'power',
+            subject,
+            message: `${server.name} is ${row.power} at the provider, and declared ${server.power}`,
+            declared: server.power,
+            surveyed: row.power,
+          }),
+        ]),
+    ...(row.type === undefined || server.type === undefined || row.type === server.type
+      ? []
+      : [
+          other('type', server.type, row.type, {
+            meaning: 'What is billed is what is at the provider.',
+          }),
+        ]),
+    ...(row.site === undefined || server.site === undefined || row.site === server.site
+      ? []
+      : [other('site', server.site, row.site)]),
+    ...(boot === undefined || server.boot === undefined || boot === server.boot
+      ? []
+      : [other('boot volume', server.boot, boot, { about: 'boot' })]),
+  ];
+}
+
+function undeclaredRows(
+  { undeclaredRows: rows, rowCandidates }: Matches,
+  list: PriceList | undefined,
+  meaning: string | undefined,
+): readonly Difference[] {
+  const candidates = new Set([...rowCandidates.values()].flat());
+  return rows
+    .filter((row) => !candidates.has(row))
+    .map((row) => {
+      const tier = row.tier === undefined ? undefined : list?.tiers.get(row.tier);
+      const name = row.name ?? row.id ?? 'without a name';
+      return difference({
+        layer: 'provider',
+        kind: 'not declared',
+        subject: { kind: 'volume', name },
+        message: `the provider lists a volume ${name} of ${exactSize(row.size)}, and no such volume is declared`,
+        meaning,
+        surveyed: exactSize(row.size),
+        monthly: tier === undefined ? undefined : capacityPrice(tier, row.size),
+      });
+    });
+}
+
+const notListed = (
+  estate: Estate,
+  { rows, rowCandidates }: Matches,
+  meaning: string | undefined,
+): readonly Difference[] =>
+  [...estate.volumes.keys()]
+    .filter((name) => !rows.has(name) && !rowCandidates.has(name))
+    .map((name) =>
+      difference({
+        layer: 'provider',
+        kind: 'not there',
+        subject: { kind: 'volume', name },
+        message: `${name} is declared, and the provider does not list it`,
+        meaning,
+      }),
+    );
