@@ -46,7 +46,7 @@ describe('a pull request', () => {
     const checkout = checkedOut(pull.origin, pull.merge);
     const ran = await onPullRequest(pull, { checkout });
     expect([ran.code, ran.outputs.verdict]).toEqual([2, 'not judged']);
-    expect(ran.summary).toContain('ullage.yaml on main lists nothing of');
+    expect(ran.summary).toContain('`ullage.yaml` on main lists nothing of');
     expect(() => checkout.git('cat-file', '-e', own.git('rev-parse', 'HEAD'))).toThrow();
   });
 
