@@ -8,7 +8,8 @@ import type { Paths } from '../estate/settings.ts';
 import { firstParentHistory, type HistoryEntry } from '../git/history.ts';
 import type { GitRepository } from '../git/repository.ts';
 import { emptyTree } from '../git/tree.ts';
-import { beforeItCame, goesOnFrom, isKnown, untold } from '../policy/approval.ts';
+import { beforeItCame, coveredUnseen, goesOnFrom, isKnown, untold } from '../policy/approval.ts';
+import { isNotAtHand } from '../policy/elsewhere.ts';
 import { kindsOf } from '../policy/files.ts';
 import type { PolicyRule, Waiver } from '../policy/policy.ts';
 import { readOnlyWaivers } from '../policy/reader.ts';
@@ -32,7 +33,11 @@ export async function approvalsUpTo(
   const entries = await sinceTheyCame(repository, base, waivers, paths.value);
   if (!entries.ok) return entries;
   const replay = new Replay(repository, { failOn: 'error', tried, paths: paths.value });
-  for (const entry of entries.value) await replay.judge(entry);
+  for (const entry of entries.value) {
+    const outcome = (await replay.judge(entry))?.outcome;
+    const notAtHand = outcome?.kind === 'not judged' ? outcome.problems.find(isNotAtHand) : undefined;
+    if (notAtHand !== undefined) return err(coveredUnseen(waivers, entry.commit.id, notAtHand));
+  }
   const { known } = replay;
   const lacking = waivers.find((waiver) => !isKnown(known.own, waiver));
   return lacking === undefined ? ok(known) : err(untold(lacking));

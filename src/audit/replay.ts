@@ -155,7 +155,12 @@ export class Replay {
     const waivers = waiversThatRead(after);
     const next = (judged: Outcome<ChangeEvaluation> | undefined, known: Approvals | undefined) =>
       approvalsAfter(judged, known, waivers, { commit: commit.id, on });
-    this.#known = { own: next(change, this.#known.own), tried: next(tried?.change, this.#known.tried) };
+    // What a policy that is not at hand let through by a waiver is not known, and must not count as nothing.
+    const isUntold = [before, after].some(({ elsewhere }) => elsewhere.notAtHand.length > 0);
+    this.#known = {
+      own: isUntold ? undefined : next(change, this.#known.own),
+      tried: next(tried?.change, this.#known.tried),
+    };
     return { commit, on, touched, failOn, outcome, tried: tried?.opinion };
   }
 

@@ -7,6 +7,7 @@
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { bareSettings, type ListedPack, type Settings, settingsFile } from '../estate/settings.ts';
 import { quietFetch } from '../git/network.ts';
+import { isObjectId } from '../git/object-store.ts';
 import { type GitRun, gitSaid, shellWord } from '../git/process.ts';
 import type { Tree } from '../git/tree.ts';
 import { bytesOf, fetchCommand, refOf } from '../policy/elsewhere.ts';
@@ -52,11 +53,13 @@ export async function fetchPacks(
   const allowed = new Set([...listedIn(base).map(({ repository }) => repository), ...from]);
   const before = await missingOf(dir, all);
   if (!before.ok) return before;
-  const said = new Map<string, Problem>();
+  const said = new Map<string, Problem | undefined>();
   for (const pack of all) {
-    if (!before.value.has(pack)) continue;
-    const problem = allowed.has(pack.repository) ? await fetchPack(pack, onNetwork) : notListed(pack);
-    if (problem !== undefined) said.set(keyOf(pack), problem);
+    if (!before.value.has(pack) || said.has(commitOf(pack))) continue;
+    said.set(
+      commitOf(pack),
+      allowed.has(pack.repository) ? await fetchPack(pack, onNetwork) : notListed(pack),
+    );
   }
   const after = before.value.size === 0 ? before : await missingOf(dir, all);
   if (!after.ok) return after;
@@ -65,13 +68,15 @@ export async function fetchPacks(
       const still = after.value.get(listing);
       if (still === undefined)
         return { listing, state: { kind: before.value.has(listing) ? 'fetched' : 'here already' } };
-      return { listing, state: { kind: 'not at hand', problem: said.get(keyOf(listing)) ?? still } };
+      return { listing, state: { kind: 'not at hand', problem: said.get(commitOf(listing)) ?? still } };
     }),
   );
 }
 
 const listedIn = ({ packs }: Settings): readonly ListedPack[] =>
-  [...packs.values()].flatMap((pack) => pack ?? []);
+  [...(packs?.values() ?? [])].flatMap((pack) => pack ?? []);
+
+const commitOf = ({ repository, commit }: ListedPack): string => `${commit} ${repository}`;
 
 const keyOf = ({ name, repository, commit, path, sha256 }: ListedPack): string =>
   [name, repository, commit, path, sha256].join(' ');
@@ -142,7 +147,7 @@ export async function commitElsewhere(
     });
   }
   const commit = branch ?? tagged;
-  if (commit !== undefined) return ok(commit);
+  if (commit !== undefined && isObjectId(commit)) return ok(commit);
   return err({
     message: `${repository} has no branch and no tag ${revision}`,
     advice: 'Name one of those, or a commit by its id, with --commit.',

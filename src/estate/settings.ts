@@ -47,8 +47,8 @@ export interface Settings {
   readonly teams: readonly string[];
   /** Where it lists them; undefined where it does not. */
   readonly listed: { readonly sites: Place | undefined; readonly teams: Place | undefined };
-  /** Rule packs that are kept in other repositories, by name; undefined where one is listed and does not read. */
-  readonly packs: ReadonlyMap<string, ListedPack | undefined>;
+  /** Rule packs that are kept in other repositories, by name; undefined where one is listed, or all, and does not read. */
+  readonly packs: ReadonlyMap<string, ListedPack | undefined> | undefined;
   /** Which field of the provider's list is which; undefined where the settings do not say. @internal */
   readonly providerList: ProviderListSettings | undefined;
   /** Where they say at which pointer its rows are. */
@@ -97,6 +97,14 @@ export function readSettings(text: ReadDocument): PartialOutcome<Settings> {
   if (isRead && !isCurrency(currency)) {
     refuse(['currency'], `${currency} is not a currency in use`, 'Write an ISO 4217 code such as EUR.');
   }
+  const listed = Object.keys(packs).length;
+  if (listed > mostPacks) {
+    refuse(
+      ['packs'],
+      `${listed} packs of other repositories are listed, and ${mostPacks} is the most`,
+      'Put several of them into one file.',
+    );
+  }
   const quotaSize = (name: string, text: string | undefined): Bytes | undefined => {
     if (text === undefined || mends.at(['sites', name, 'quota', 'size'])) return undefined;
     const size = parseSize(text);
@@ -130,12 +138,14 @@ export function readSettings(text: ReadDocument): PartialOutcome<Settings> {
       sites: 'sites' in valid.value.value ? document.placeOfKey(['sites']) : undefined,
       teams: 'teams' in valid.value.value ? document.placeOfKey(['teams']) : undefined,
     },
-    packs: new Map(
-      Object.entries(packs).map(([name, pack]) => [
-        name,
-        mends.in(['packs', name]) ? undefined : { name, ...pack, place: document.placeIn(packs, name) },
-      ]),
-    ),
+    packs: mends.at(['packs'])
+      ? undefined
+      : new Map(
+          Object.entries(packs).map(([name, pack]) => [
+            name,
+            mends.in(['packs', name]) ? undefined : { name, ...pack, place: document.placeIn(packs, name) },
+          ]),
+        ),
     providerList,
     providerRows: {
       volumes: document.placeOfValue(['provider-list', 'volumes', 'rows']),
@@ -145,6 +155,9 @@ export function readSettings(text: ReadDocument): PartialOutcome<Settings> {
   };
   return outcomeOf(settings, problems);
 }
+
+/** Each is read, and may be fetched, whoever lists it. */
+const mostPacks = 50;
 
 const currencies: ReadonlySet<string> = new Set(Intl.supportedValuesOf('currency'));
 

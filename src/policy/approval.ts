@@ -231,6 +231,16 @@ export const untold = (waiver: Waiver): Problem => ({
   advice: `Report this with the output of \`ullage audit\`. ${orCeiling}`,
 });
 
+/** What is said where a commit since it came was judged by a pack of another repository that is not at hand. */
+export const coveredUnseen = (
+  [first]: readonly Waiver[],
+  commit: string,
+  { message, advice }: Problem,
+): Problem => ({
+  message: `${first === undefined ? 'a waiver has no ceiling, and' : called(first)} what it has covered on main cannot be told, since at ${commit.slice(0, 12)} ${message}`,
+  advice,
+});
+
 /** What a finding's waiver was held to, as plain values: sizes in bytes, amounts exact. */
 export function plainHeld(held: Held | undefined) {
   if (held === undefined) return null;

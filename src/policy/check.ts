@@ -372,7 +372,7 @@ function sumRemark(
 
 /** Packs that are listed and bring nothing. */
 const unusedRemarks = ({ settings }: Policy, { packs }: Packs): readonly Remark[] =>
-  [...settings.packs.values()].flatMap((pack): readonly Remark[] =>
+  [...(settings.packs?.values() ?? [])].flatMap((pack): readonly Remark[] =>
     pack === undefined || packs.some(({ use }) => use.some(({ name }) => name === pack.name))
       ? []
       : [

@@ -46,8 +46,8 @@ export async function elsewhereAfter(
   }: { readonly value: Settings | undefined; readonly problems: readonly Problem[] },
   tree: Pick<Tree, 'fileAt'>,
 ): Promise<ElsewhereRead> {
-  const listed: Settings['packs'] = settings?.packs ?? new Map();
-  const isUnread = settings === undefined && problems.length > 0;
+  const listed = settings?.packs ?? new Map<string, ListedPack | undefined>();
+  const isUnread = settings === undefined ? problems.length > 0 : settings.packs === undefined;
   const used = new Set(packs.flatMap(({ use }) => use.map(({ name }) => name)));
   const key = JSON.stringify([
     isUnread,

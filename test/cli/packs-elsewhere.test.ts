@@ -403,6 +403,13 @@ describe('what ullage.yaml lists', () => {
     'https://git.example.org/`id`',
     'https://git.example.org/::warning::',
     'ssh://-oProxyCommand=touch/x',
+    'ssh://git@-oProxyCommand=touch/x',
+    'ssh://-l@git.example.org/x',
+    'https:///x',
+    'https://git.example.org',
+    'https://git.example.org:x/fleet',
+    'https://[::1]/fleet',
+    'HTTPS://git.example.org/fleet',
     'file://host/x',
     '../fleet',
     'git@host:fleet.git',
@@ -426,6 +433,37 @@ describe('what ullage.yaml lists', () => {
     expect((await judged(branchWith(using({ fleet: { ...whole, ...wrong } }), tripled))).verdict).toBe(
       'not judged',
     );
+  });
+
+  it.each([
+    'https://git.example.org/fleet/storage-policy.git',
+    'https://git.example.org:8443/~fleet/@scope/policy',
+    'ssh://git@git.example.org/fleet.git',
+    'ssh://git.example.org:2222/~/fleet.git',
+    'file:///srv/git/fleet.git',
+  ])('may be the repository %j', async (repository) => {
+    const { problems } = await judged(branchWith(using({ fleet: { ...whole, repository } }), tripled));
+    expect(problems[0].message).toContain(`of ${repository} is not in this clone`);
+  });
+
+  it('is told of once where it is no mapping', async () => {
+    const repository = branchWith(using({}, { 'policies/storage.yaml': 'use: [starter]\n' }), {
+      'ullage.yaml': 'currency: EUR\npacks: [fleet]\n',
+      'policies/storage.yaml': 'use: [fleet]\n',
+    });
+    const { problems } = await judged(repository);
+    expect(problems.map(({ message }: { readonly message: string }) => message)).toEqual([
+      expect.stringContaining('packs'),
+    ]);
+  });
+
+  it('is fifty packs at the most', async () => {
+    const packs = Object.fromEntries(Array.from({ length: 51 }, (_, index) => [`fleet-${index}`, whole]));
+    const { verdict, problems } = await judged(branchWith(using({ ...packs, fleet: whole }), tripled));
+    expect([verdict, problems[0].message]).toEqual([
+      'not judged',
+      '52 packs of other repositories are listed, and 50 is the most',
+    ]);
   });
 
   it('comes out of a shell as it is, whatever the format lets through', () => {
@@ -595,6 +633,33 @@ describe('the audit', () => {
     fetchInto(repository, second);
     expect(await verdicts()).toEqual(['pass', 'pass', 'pass', 'fail']);
     rmSync(cache, { recursive: true });
+  });
+
+  it('does not take a waiver for unused whose use was judged by a pack that is not at hand', async () => {
+    const pack = 'rules:\n  - { rule: growth-step, level: error, times: 2 }\n';
+    const [old, now] = [fleetWith(pack), fleetWith(`# moved\n${pack}`)];
+    const first = held(old, pack);
+    const second = held(now, `# moved\n${pack}`);
+    const repository = using({ fleet: first });
+    repository.write({
+      'waivers/2026.yaml':
+        'waivers:\n  - { rule: growth-step, subject: plates-1, reason: the survey, approved-by: head of imagery, from: 2025-01-01, until: 2027-12-31 }\n',
+    });
+    repository.commit('waived');
+    repository.write(tripled);
+    repository.commit('tripled');
+    repository.write({ 'ullage.yaml': settings({ fleet: second }) });
+    repository.commit('the pack has moved');
+    fetchInto(repository, second);
+    branchWith(repository, { 'storage/imagery.yaml': volumes('1200 GiB') });
+    const unknown = await judged(repository);
+    expect(unknown.verdict).toBe('not judged');
+    expect(unknown.problems[0]).toMatchObject({
+      message: expect.stringContaining(`the commit ${first.commit}`),
+      advice: expect.stringContaining('git fetch --no-tags'),
+    });
+    fetchInto(repository, first);
+    expect((await judged(repository)).verdict).toBe('fail');
   });
 
   it('tries a pack that uses one of another repository', async () => {

@@ -34,8 +34,9 @@ export function settingsChanges(base: Settings, head: Settings): readonly Policy
   }
   differ('neither', 'provider-list', listed(base), listed(head));
   // Which way that goes is told by the rules, which are compared with those of the packs in them.
-  for (const name of allNames(base.packs, head.packs)) {
-    const [old, now] = [base.packs.get(name), head.packs.get(name)];
+  const [packsBefore, packsAfter] = [base.packs ?? new Map(), head.packs ?? new Map()];
+  for (const name of allNames(packsBefore, packsAfter)) {
+    const [old, now] = [packsBefore.get(name), packsAfter.get(name)];
     const where = now === undefined ? old && onBase(old.place) : onHead(now.place);
     differ('neither', `packs.${name}`, held(old), held(now), where);
   }

@@ -128,7 +128,7 @@ export interface SettingsFile {
    */
   teams?: [Name, ...Name[]];
   /**
-   * Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed.
+   * Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed. At most 50.
    */
   packs?: {
     [k: string]: PackSettings;
@@ -172,7 +172,7 @@ export interface QuotaSettings {
  */
 export interface PackSettings {
   /**
-   * The repository's URL: https://, ssh:// or file://, without a password in it.
+   * The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and no sign that RFC 3986 does not give a URL.
    */
   repository: string;
   /**
