@@ -88,6 +88,7 @@ export function recordOf({ commit, on, touched, failOn, outcome, tried }: Replay
   const judged = outcome.kind === 'judged' ? outcome.judged : undefined;
   const { author, committer, message } = commit;
   return {
+    format: 'ullage-audit-record-1',
     commit: commit.id,
     tree: commit.tree,
     base: commit.parents[0] ?? null,

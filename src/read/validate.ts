@@ -3,6 +3,7 @@
 import { nearestWord, offer, quoted } from '../base/nearest.ts';
 import { stepsOfPointer } from '../base/pointer.ts';
 import { byPlace, err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
+import { version } from '../version.ts';
 import { exampleAt, whereItBelongs } from './belongs.ts';
 import type { PlainValue, ReadDocument, Step } from './document.ts';
 import type { Formats, SchemaError } from './format.ts';
@@ -46,11 +47,33 @@ export function validate<F extends Format>(format: F, document: ReadDocument): O
   const check = validators[format];
   const value = document.value ?? new Bare<PlainValue>();
   if (check(value)) return ok({ value, document, problems: [], mends: nothingMended });
+  const otherVersion = ofOtherVersion(check.errors ?? [], document);
+  if (otherVersion !== undefined) return err(otherVersion);
   const problems = inWords(check.errors ?? [], document, format);
   const mending = mended({ ...document, value }, (each) => (check(each) ? [] : (check.errors ?? [])));
   return mending !== undefined && check(mending.document.value)
     ? ok({ ...mending, value: mending.document.value, problems })
     : err(...problems);
+}
+
+/** What a file says of its own format's version, where that is another one. What its keys mean there is not known. */
+function ofOtherVersion(errors: readonly SchemaError[], document: ReadDocument): Problem | undefined {
+  const error = errors.find(({ instancePath }) => instancePath === '/format');
+  const { allowedValue, allowedValues = [allowedValue] } = error?.params ?? {};
+  const [known] = Array.isArray(allowedValues) ? allowedValues : [];
+  return error && otherFormat(error.data, known, document.placeOfValue(['format']));
+}
+
+/** That a file is of another version of a format than the known one; nothing where it is not of that format at all. */
+export function otherFormat(written: unknown, known: unknown, place: Place): Problem | undefined {
+  if (typeof written !== 'string' || typeof known !== 'string' || written === known) return undefined;
+  const name = known.replace(/[0-9]+$/, '');
+  if (!written.startsWith(name) || !/^[0-9]+$/.test(written.slice(name.length))) return undefined;
+  return {
+    place,
+    message: `this is of the format ${written}, and Ullage ${version} reads ${known}`,
+    advice: 'Use a version of Ullage that reads it, or have it written anew by this one.',
+  };
 }
 
 /** Whether a value that was read back is a record of the audit. */

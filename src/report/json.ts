@@ -69,6 +69,7 @@ export const judgementReport = (judgement: Judgement, { all = false }: JsonOptio
 
 function notJudgedReport({ verdict, reasons, base, head, on, problems }: NotJudged): JudgementReport {
   return {
+    format: 'ullage-judgement-1',
     verdict,
     reasons: [...reasons],
     base: base === undefined ? null : { commit: base.commit },
@@ -102,6 +103,7 @@ function judgedReport(judged: Judged, all: boolean): JudgementReport {
   // Limits, and what counts towards them, are in the money of the prices that judge.
   const { currencyBefore: currency } = judged.cost;
   return {
+    format: 'ullage-judgement-1',
     verdict: judged.verdict,
     reasons: [...judged.reasons],
     base: { commit: judged.base.commit },

@@ -138,6 +138,7 @@ function stepsJson(overview: StepsOverview): StepsReport {
   const { longest, turns, standing } = courseOf(runbook);
   const returning = returningOf(runbook);
   return {
+    format: 'ullage-steps-1',
     verdict,
     base: { commit: base.commit },
     head: { commit: head.commit },

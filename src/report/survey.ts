@@ -197,6 +197,7 @@ function surveyJson(overview: SurveyOverview): string {
   const { on, currency = null, comparison } = overview;
   return `${JSON.stringify(
     {
+      format: 'ullage-survey-comparison-1',
       on,
       outcome: outcomeOfSurvey(overview),
       currency,

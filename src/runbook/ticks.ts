@@ -1,6 +1,7 @@
 /** Which steps somebody has ticked off: in the check-list itself, or as a list of their ids in JSON. */
 import { outcomeOf, type PartialOutcome, type Place, type Problem } from '../base/problem.ts';
 import { readDocument } from '../read/document.ts';
+import { otherFormat } from '../read/validate.ts';
 import type { Step } from './step.ts';
 import { stepId } from './step-id.ts';
 
@@ -30,6 +31,7 @@ export function readTicks(
   steps: readonly Step[],
 ): PartialOutcome<ReadonlySet<number>> {
   const ticks = text.trimStart().startsWith('{') ? listed(text, file) : ticked(text, file);
+  if (ticks !== undefined && 'message' in ticks) return outcomeOf(new Set(), [ticks]);
   if (ticks === undefined) {
     return outcomeOf(new Set(), [
       {
@@ -95,10 +97,15 @@ function ticked(text: string, file: string): readonly Tick[] | undefined {
   return items.some(({ id }) => id !== undefined) ? items : undefined;
 }
 
-function listed(text: string, file: string): readonly Tick[] | undefined {
+/** The ticks; or that the list is of another version of the format, or no list at all. */
+function listed(text: string, file: string): readonly Tick[] | Problem | undefined {
   const read = readDocument(text, file);
   if (!read.ok) return undefined;
   const { value, placeOfValue } = read.value;
+  const format: unknown =
+    typeof value === 'object' && value !== null && 'format' in value ? value.format : undefined;
+  const other = otherFormat(format, 'ullage-steps-1', placeOfValue(['format']));
+  if (other !== undefined) return other;
   const done: unknown =
     typeof value === 'object' && value !== null && 'done' in value ? value.done : undefined;
   if (!Array.isArray(done)) return undefined;

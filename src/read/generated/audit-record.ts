@@ -66,6 +66,10 @@ export type AuditMoney5 = string;
  */
 export interface AuditRecord {
   /**
+   * The version of this format. With the same number keys may be added; none is taken away, and none changes its meaning.
+   */
+  format: 'ullage-audit-record-1';
+  /**
    * The commit.
    */
   commit: string;

@@ -109,6 +109,10 @@ export type ListField14 = string;
  * ullage.yaml: where things are, the currency, the month, the sites.
  */
 export interface SettingsFile {
+  /**
+   * The version of the formats that people write: of this file and of all estate files, price lists, rule packs, waivers, procedures and readings beside it.
+   */
+  format?: 'ullage-files-1';
   currency: Currency;
   /**
    * How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement.

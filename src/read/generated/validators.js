@@ -48,7 +48,7 @@ var require_ucs2length = __commonJS({
 });
 
 // <stdin>
-var audit_record = validate20, schema31 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "audit-record.json", title: "AuditRecord", type: "object", description: "The judgement of one commit of the main branch, replayed: one line of `ullage audit --format ndjson`. Every key is always there.", additionalProperties: !1, required: ["commit", "tree", "base", "parents", "on", "committed", "authored", "author", "committer", "subject", "trailers", "signature", "touched", "verdict", "reasons", "policyFrom", "unreadMain", "failOn", "findings", "open", "between", "renamed", "waivers", "cost", "limits", "policyChanges", "proposed", "tried", "problems"], properties: { commit: { type: "string", description: "The commit." }, tree: { type: "string", description: "Its tree." }, base: { type: ["string", "null"], description: "Its first parent, which it was judged against (or its nearest ancestor that can be read, see `unreadMain`); null for the first commit of all." }, parents: { type: "integer", minimum: 0, description: "How many parents it has; two or more make it a merge." }, on: { $ref: "common.json#/$defs/date", description: "The day it was judged as of: the committer's date, in UTC." }, committed: { type: "string", description: "The committer's date and time, RFC 3339." }, authored: { type: "string", description: "The author's date and time, RFC 3339." }, author: { $ref: "#/$defs/person" }, committer: { $ref: "#/$defs/person" }, subject: { type: "string", description: "The first line of the message." }, trailers: { type: "array", description: "In the order of the message.", items: { $ref: "#/$defs/trailer" } }, signature: { enum: ["present", "absent"], description: "Whether a signature is there. Whose it is, and whether it is good, is not known." }, touched: { type: "array", description: "What kinds of files it changed.", items: { enum: ["settings", "storage", "prices", "policies", "waivers", "procedures"], type: "string" } }, verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why, one sentence each, the most serious first.", items: { type: "string" } }, policyFrom: { enum: ["base", "head", null], description: "Whose policy applied: the commit's own only where the base had none, or none that can be read; null where nothing was judged." }, unreadMain: { description: "Only where main itself could not be read: what it was compared with instead; null otherwise.", oneOf: [{ $ref: "#/$defs/unreadMain" }, { type: "null" }] }, failOn: { enum: ["error", "warning"], description: "The level from which a finding fails." }, findings: { type: "array", description: "What is new, worse or fixed with the commit, the most serious first.", items: { $ref: "#/$defs/finding" } }, open: { description: "How many findings are open after it; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/counts" }, { type: "null" }] }, between: { description: "What was new and what was fixed since the record before; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/between" }, { type: "null" }] }, renamed: { type: "array", description: "Findings that continue under other names.", items: { $ref: "#/$defs/renamed" } }, waivers: { type: "array", description: "Waivers that were used, or still needed after their date.", items: { $ref: "#/$defs/waiverUse" } }, cost: { description: "The monthly cost; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/cost" }, { type: "null" }] }, limits: { type: "array", description: "Every spend limit that held on the day, and what fell under it after the commit, in the currency of `cost.currencyBefore`.", items: { $ref: "#/$defs/limit" } }, policyChanges: { type: "array", description: "What the commit changed in the policy.", items: { $ref: "#/$defs/policyChange" } }, proposed: { description: "The verdict under the policy that it brought; null where it changed none.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, tried: { description: "The verdict under the policy that was tried; null where none was.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, problems: { type: "array", description: "Why it could not be judged; empty where it was.", items: { $ref: "#/$defs/problem" } } }, $defs: { verdict: { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, level: { title: "AuditLevel", enum: ["error", "warning", "note"], description: "A level of SARIF 2.1.0." }, money: { title: "AuditMoney", type: "string", pattern: "^-?[0-9]+(\\.[0-9]+)?$", description: "An exact amount, as a decimal string." }, person: { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, trailer: { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "The text before the colon." }, value: { type: "string", description: "The text after it." } } }, subject: { title: "AuditSubject", type: "object", description: "What it is about.", additionalProperties: !1, required: ["kind", "name"], properties: { kind: { enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "The kind of thing." }, name: { type: "string", description: "Its name." } } }, place: { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } }, finding: { title: "AuditFinding", type: "object", description: "What a rule found.", additionalProperties: !1, required: ["rule", "entry", "level", "baselineState", "about", "subject", "facet", "message", "fails", "place", "waiver", "outgrown", "held"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry in the rule pack." }, level: { $ref: "#/$defs/level" }, baselineState: { enum: ["new", "updated", "absent"], description: "SARIF 2.1.0: new with the commit, made worse by it, or no longer there." }, about: { enum: ["state", "change"], description: "Whether it is about the state, and stays until it is fixed, or about the change alone." }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "Tells several findings of one entry about one subject apart." }, message: { type: "string", description: "What is wrong." }, fails: { type: "boolean", description: "Whether it made the verdict fail." }, place: { $ref: "#/$defs/place" }, waiver: { description: "The waiver that covers it.", oneOf: [{ $ref: "#/$defs/waiver" }, { type: "null" }] }, outgrown: { description: "A waiver that is for it and covers less; null where there is none, or another covers it.", oneOf: [{ $ref: "#/$defs/waiver" }, { type: "null" }] }, held: { description: "What either was held to, where it has no ceiling and the finding would fail without it; null otherwise.", oneOf: [{ $ref: "#/$defs/held" }, { type: "null" }] } } }, brief: { title: "AuditStanding", type: "object", description: "A finding that was there without a change of storage.", additionalProperties: !1, required: ["rule", "entry", "level", "subject", "facet", "message"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry." }, level: { $ref: "#/$defs/level" }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." }, message: { type: "string", description: "What is wrong." } } }, between: { title: "AuditBetween", type: "object", description: "What was new and what was fixed on the base since the record before, without a change of storage: because of the date, the policy, the prices or the readings.", additionalProperties: !1, required: ["began", "new", "fixed"], properties: { began: { type: "boolean", description: "Whether the replay began here; `new` is then all that was open at the beginning." }, new: { type: "array", description: "Findings that were not there before.", items: { $ref: "#/$defs/brief" } }, fixed: { type: "array", description: "Findings that are no longer there.", items: { $ref: "#/$defs/brief" } } } }, renamed: { title: "AuditRenamed", type: "object", description: "A finding that continues under another name.", additionalProperties: !1, required: ["entry", "from", "to"], properties: { entry: { type: "string", description: "The name of the entry." }, from: { $ref: "#/$defs/named" }, to: { $ref: "#/$defs/named" } } }, named: { title: "AuditNamed", type: "object", description: "What identifies a finding.", additionalProperties: !1, required: ["subject", "facet"], properties: { subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." } } }, counts: { title: "AuditCounts", type: "object", description: "How many findings are open after the commit, waived ones included.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, waiver: { title: "AuditWaiver", type: "object", description: "A waiver.", additionalProperties: !1, required: ["rule", "name", "subject", "kind", "upTo", "reason", "approvedBy", "from", "until", "file", "line"], properties: { rule: { type: "string", description: "The rule or entry it is for." }, name: { type: ["string", "null"], description: "The one entry that is meant; null where any of the rule is." }, subject: { type: "string", description: "The subject it is for." }, kind: { type: ["string", "null"], description: "The kind of that subject; null where any of the name is meant." }, upTo: { type: ["string", "null"], description: "The most that it covers, as it is written; null where it has no ceiling, and `held` in the finding says what it was held to." }, reason: { type: "string", description: "Why." }, approvedBy: { type: "string", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." }, file: { type: "string", description: "The file it is in." }, line: { type: "integer", minimum: 0, description: "Its line." } } }, waiverUse: { title: "AuditWaiverUse", type: "object", description: "How a waiver was used in this judgement.", additionalProperties: !1, required: ["state", "waiver", "findings", "writeInstead"], properties: { state: { enum: ["used", "outgrown", "expired", "written otherwise"], description: "`used`: it waived a finding; `outgrown`: a finding that it was for was beyond what it covers; `expired`: its date was over, and there still was a finding that it was for; `written otherwise`: only the writing of its subject kept it from a finding." }, waiver: { $ref: "#/$defs/waiver" }, findings: { type: "integer", minimum: 0, description: "How many findings." }, writeInstead: { type: ["string", "null"], description: "The waiver's line as it would have to be written to be for a finding of this judgement, where only the writing of its subject keeps it from that; null otherwise." } } }, limit: { title: "AuditLimit", type: "object", description: "One spend limit.", additionalProperties: !1, required: ["entry", "subject", "limit", "after"], properties: { entry: { type: "string", description: "The entry of the rule pack." }, subject: { $ref: "#/$defs/subject", description: "Whose cost it limits." }, limit: { $ref: "#/$defs/money", description: "The most that a month may cost." }, after: { $ref: "#/$defs/money", description: "What falls under it." } } }, team: { title: "AuditTeam", type: "object", description: "The monthly cost of a team's storage.", additionalProperties: !1, required: ["team", "before", "after", "difference"], properties: { team: { type: ["string", "null"], description: "The team; null for what belongs to none." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { type: ["string", "null"], description: "The difference; null where before and after are in two currencies." } } }, cost: { title: "AuditCost", type: "object", description: "What the estate costs a month.", additionalProperties: !1, required: ["currencyBefore", "currency", "before", "after", "difference", "teams"], properties: { currencyBefore: { type: "string", description: "The currency of what it cost before (ISO 4217)." }, currency: { type: "string", description: "ISO 4217." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { type: ["string", "null"], description: "The difference; null where before and after are in two currencies." }, teams: { type: "array", description: "By team, in order of name.", items: { $ref: "#/$defs/team" } } } }, policyChange: { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to", "monthly"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, monthly: { description: "What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.", oneOf: [{ title: "AuditMonthly", type: "object", description: "An amount a month.", additionalProperties: !1, required: ["currency", "difference"], properties: { currency: { type: "string", description: "The currency (ISO 4217)." }, difference: { type: "string", description: "The difference, exact." } } }, { type: "null" }] }, of: { enum: ["rule", "waiver", "price-list", "settings", "readings", "surveys", "server", "procedures"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, unreadMain: { title: "AuditUnreadMain", type: "object", description: "Main itself could not be read: what it was compared with instead.", additionalProperties: !1, required: ["comparedWith", "commits", "problem", "policy", "pricedByBranch"], properties: { comparedWith: { type: ["string", "null"], description: "The nearest first-parent ancestor of main that can be read, whose estate was compared with; null where there is none, and the head was judged alone, as a first adoption." }, commits: { type: "integer", minimum: 1, description: "How many commits of main do not read: those after that ancestor, or all there are." }, problem: { $ref: "#/$defs/problem", description: "The first thing that is wrong with main." }, policy: { title: "AuditUnreadPolicy", type: "object", description: "Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.", additionalProperties: !1, required: ["settings", "prices", "rules", "waivers"], properties: { settings: { $ref: "#/$defs/policySource", description: "The settings." }, prices: { $ref: "#/$defs/policySource", description: "The price lists." }, rules: { $ref: "#/$defs/policySource", description: "The rule packs, and the readings they ask for." }, waivers: { $ref: "#/$defs/policySource", description: "The waivers." } } }, pricedByBranch: { type: "array", items: { type: "string" }, description: "Tiers and server types that main declares and no list on main prices, for which the branch's prices hold." } } }, policySource: { title: "AuditPolicySource", enum: ["main", "ancestor", "branch"], description: "Whose a part of the policy was." }, opinion: { title: "AuditOpinion", type: "object", description: "What another policy would have said.", additionalProperties: !1, required: ["verdict", "reasons"], properties: { verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why.", items: { type: "string" } } } }, problem: { title: "AuditProblem", type: "object", description: "One problem.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } }, held: { title: "AuditHeld", type: "object", description: "What a waiver without a ceiling was held to: what it has covered on main before.", additionalProperties: !1, required: ["kind", "covered"], properties: { kind: { enum: ["nothing yet", "as much", "less", "something else", "unknown"], description: "`nothing yet`: it had covered nothing, and covers this; `as much` as this or more; `less` than this; `something else`; `unknown` where history does not tell. Only the first two cover it." }, covered: { description: "What it had covered; null where that is nothing.", oneOf: [{ $ref: "#/$defs/covered" }, { type: "null" }] } } }, covered: { title: "AuditCovered", type: "object", description: "What a waiver without a ceiling first covered.", additionalProperties: !1, required: ["entry", "level", "subject", "facet", "message", "size", "amount", "number", "currency", "commit", "on"], properties: { entry: { type: "string", description: "The name of the entry." }, level: { $ref: "#/$defs/level" }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." }, message: { type: "string", description: "What was wrong." }, size: { type: ["string", "null"], description: "What it came to in bytes, where the rule measures a size; null otherwise." }, amount: { type: ["string", "null"], description: "What it came to in money a month, exact, where the rule measures an amount; null otherwise." }, number: { type: ["string", "null"], description: "What it came to as a number, where the rule measures one; null otherwise." }, currency: { type: "string", description: "The currency of the amount (ISO 4217)." }, commit: { type: "string", description: "The commit of main where it was first seen." }, on: { type: "string", description: "The day of that (RFC 3339 full-date)." } } } } }, schema33 = { title: "Date", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", description: "A full date as RFC 3339 writes it, such as 2026-11-20.", examples: ["2026-11-20"] }, schema34 = { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, schema36 = { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "The text before the colon." }, value: { type: "string", description: "The text after it." } } }, schema37 = { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, schema56 = { title: "AuditCounts", type: "object", description: "How many findings are open after the commit, waived ones included.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, schema75 = { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to", "monthly"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, monthly: { description: "What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.", oneOf: [{ title: "AuditMonthly", type: "object", description: "An amount a month.", additionalProperties: !1, required: ["currency", "difference"], properties: { currency: { type: "string", description: "The currency (ISO 4217)." }, difference: { type: "string", description: "The difference, exact." } } }, { type: "null" }] }, of: { enum: ["rule", "waiver", "price-list", "settings", "readings", "surveys", "server", "procedures"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, func1 = Object.prototype.hasOwnProperty, pattern4 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}$", "u"), schema38 = { title: "AuditUnreadMain", type: "object", description: "Main itself could not be read: what it was compared with instead.", additionalProperties: !1, required: ["comparedWith", "commits", "problem", "policy", "pricedByBranch"], properties: { comparedWith: { type: ["string", "null"], description: "The nearest first-parent ancestor of main that can be read, whose estate was compared with; null where there is none, and the head was judged alone, as a first adoption." }, commits: { type: "integer", minimum: 1, description: "How many commits of main do not read: those after that ancestor, or all there are." }, problem: { $ref: "#/$defs/problem", description: "The first thing that is wrong with main." }, policy: { title: "AuditUnreadPolicy", type: "object", description: "Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.", additionalProperties: !1, required: ["settings", "prices", "rules", "waivers"], properties: { settings: { $ref: "#/$defs/policySource", description: "The settings." }, prices: { $ref: "#/$defs/policySource", description: "The price lists." }, rules: { $ref: "#/$defs/policySource", description: "The rule packs, and the readings they ask for." }, waivers: { $ref: "#/$defs/policySource", description: "The waivers." } } }, pricedByBranch: { type: "array", items: { type: "string" }, description: "Tiers and server types that main declares and no list on main prices, for which the branch's prices hold." } } }, schema41 = { title: "AuditPolicySource", enum: ["main", "ancestor", "branch"], description: "Whose a part of the policy was." }, schema39 = { title: "AuditProblem", type: "object", description: "One problem.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } }, schema40 = { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } };
+var audit_record = validate20, schema31 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "audit-record.json", title: "AuditRecord", type: "object", description: "The judgement of one commit of the main branch, replayed: one line of `ullage audit --format ndjson`. Every key is always there.", additionalProperties: !1, required: ["format", "commit", "tree", "base", "parents", "on", "committed", "authored", "author", "committer", "subject", "trailers", "signature", "touched", "verdict", "reasons", "policyFrom", "unreadMain", "failOn", "findings", "open", "between", "renamed", "waivers", "cost", "limits", "policyChanges", "proposed", "tried", "problems"], properties: { format: { const: "ullage-audit-record-1", description: "The version of this format. With the same number keys may be added; none is taken away, and none changes its meaning." }, commit: { type: "string", description: "The commit." }, tree: { type: "string", description: "Its tree." }, base: { type: ["string", "null"], description: "Its first parent, which it was judged against (or its nearest ancestor that can be read, see `unreadMain`); null for the first commit of all." }, parents: { type: "integer", minimum: 0, description: "How many parents it has; two or more make it a merge." }, on: { $ref: "common.json#/$defs/date", description: "The day it was judged as of: the committer's date, in UTC." }, committed: { type: "string", description: "The committer's date and time, RFC 3339." }, authored: { type: "string", description: "The author's date and time, RFC 3339." }, author: { $ref: "#/$defs/person" }, committer: { $ref: "#/$defs/person" }, subject: { type: "string", description: "The first line of the message." }, trailers: { type: "array", description: "In the order of the message.", items: { $ref: "#/$defs/trailer" } }, signature: { enum: ["present", "absent"], description: "Whether a signature is there. Whose it is, and whether it is good, is not known." }, touched: { type: "array", description: "What kinds of files it changed.", items: { enum: ["settings", "storage", "prices", "policies", "waivers", "procedures"], type: "string" } }, verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why, one sentence each, the most serious first.", items: { type: "string" } }, policyFrom: { enum: ["base", "head", null], description: "Whose policy applied: the commit's own only where the base had none, or none that can be read; null where nothing was judged." }, unreadMain: { description: "Only where main itself could not be read: what it was compared with instead; null otherwise.", oneOf: [{ $ref: "#/$defs/unreadMain" }, { type: "null" }] }, failOn: { enum: ["error", "warning"], description: "The level from which a finding fails." }, findings: { type: "array", description: "What is new, worse or fixed with the commit, the most serious first.", items: { $ref: "#/$defs/finding" } }, open: { description: "How many findings are open after it; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/counts" }, { type: "null" }] }, between: { description: "What was new and what was fixed since the record before; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/between" }, { type: "null" }] }, renamed: { type: "array", description: "Findings that continue under other names.", items: { $ref: "#/$defs/renamed" } }, waivers: { type: "array", description: "Waivers that were used, or still needed after their date.", items: { $ref: "#/$defs/waiverUse" } }, cost: { description: "The monthly cost; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/cost" }, { type: "null" }] }, limits: { type: "array", description: "Every spend limit that held on the day, and what fell under it after the commit, in the currency of `cost.currencyBefore`.", items: { $ref: "#/$defs/limit" } }, policyChanges: { type: "array", description: "What the commit changed in the policy.", items: { $ref: "#/$defs/policyChange" } }, proposed: { description: "The verdict under the policy that it brought; null where it changed none.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, tried: { description: "The verdict under the policy that was tried; null where none was.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, problems: { type: "array", description: "Why it could not be judged; empty where it was.", items: { $ref: "#/$defs/problem" } } }, $defs: { verdict: { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, level: { title: "AuditLevel", enum: ["error", "warning", "note"], description: "A level of SARIF 2.1.0." }, money: { title: "AuditMoney", type: "string", pattern: "^-?[0-9]+(\\.[0-9]+)?$", description: "An exact amount, as a decimal string." }, person: { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, trailer: { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "The text before the colon." }, value: { type: "string", description: "The text after it." } } }, subject: { title: "AuditSubject", type: "object", description: "What it is about.", additionalProperties: !1, required: ["kind", "name"], properties: { kind: { enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "The kind of thing." }, name: { type: "string", description: "Its name." } } }, place: { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } }, finding: { title: "AuditFinding", type: "object", description: "What a rule found.", additionalProperties: !1, required: ["rule", "entry", "level", "baselineState", "about", "subject", "facet", "message", "fails", "place", "waiver", "outgrown", "held"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry in the rule pack." }, level: { $ref: "#/$defs/level" }, baselineState: { enum: ["new", "updated", "absent"], description: "SARIF 2.1.0: new with the commit, made worse by it, or no longer there." }, about: { enum: ["state", "change"], description: "Whether it is about the state, and stays until it is fixed, or about the change alone." }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "Tells several findings of one entry about one subject apart." }, message: { type: "string", description: "What is wrong." }, fails: { type: "boolean", description: "Whether it made the verdict fail." }, place: { $ref: "#/$defs/place" }, waiver: { description: "The waiver that covers it.", oneOf: [{ $ref: "#/$defs/waiver" }, { type: "null" }] }, outgrown: { description: "A waiver that is for it and covers less; null where there is none, or another covers it.", oneOf: [{ $ref: "#/$defs/waiver" }, { type: "null" }] }, held: { description: "What either was held to, where it has no ceiling and the finding would fail without it; null otherwise.", oneOf: [{ $ref: "#/$defs/held" }, { type: "null" }] } } }, brief: { title: "AuditStanding", type: "object", description: "A finding that was there without a change of storage.", additionalProperties: !1, required: ["rule", "entry", "level", "subject", "facet", "message"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry." }, level: { $ref: "#/$defs/level" }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." }, message: { type: "string", description: "What is wrong." } } }, between: { title: "AuditBetween", type: "object", description: "What was new and what was fixed on the base since the record before, without a change of storage: because of the date, the policy, the prices or the readings.", additionalProperties: !1, required: ["began", "new", "fixed"], properties: { began: { type: "boolean", description: "Whether the replay began here; `new` is then all that was open at the beginning." }, new: { type: "array", description: "Findings that were not there before.", items: { $ref: "#/$defs/brief" } }, fixed: { type: "array", description: "Findings that are no longer there.", items: { $ref: "#/$defs/brief" } } } }, renamed: { title: "AuditRenamed", type: "object", description: "A finding that continues under another name.", additionalProperties: !1, required: ["entry", "from", "to"], properties: { entry: { type: "string", description: "The name of the entry." }, from: { $ref: "#/$defs/named" }, to: { $ref: "#/$defs/named" } } }, named: { title: "AuditNamed", type: "object", description: "What identifies a finding.", additionalProperties: !1, required: ["subject", "facet"], properties: { subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." } } }, counts: { title: "AuditCounts", type: "object", description: "How many findings are open after the commit, waived ones included.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, waiver: { title: "AuditWaiver", type: "object", description: "A waiver.", additionalProperties: !1, required: ["rule", "name", "subject", "kind", "upTo", "reason", "approvedBy", "from", "until", "file", "line"], properties: { rule: { type: "string", description: "The rule or entry it is for." }, name: { type: ["string", "null"], description: "The one entry that is meant; null where any of the rule is." }, subject: { type: "string", description: "The subject it is for." }, kind: { type: ["string", "null"], description: "The kind of that subject; null where any of the name is meant." }, upTo: { type: ["string", "null"], description: "The most that it covers, as it is written; null where it has no ceiling, and `held` in the finding says what it was held to." }, reason: { type: "string", description: "Why." }, approvedBy: { type: "string", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." }, file: { type: "string", description: "The file it is in." }, line: { type: "integer", minimum: 0, description: "Its line." } } }, waiverUse: { title: "AuditWaiverUse", type: "object", description: "How a waiver was used in this judgement.", additionalProperties: !1, required: ["state", "waiver", "findings", "writeInstead"], properties: { state: { enum: ["used", "outgrown", "expired", "written otherwise"], description: "`used`: it waived a finding; `outgrown`: a finding that it was for was beyond what it covers; `expired`: its date was over, and there still was a finding that it was for; `written otherwise`: only the writing of its subject kept it from a finding." }, waiver: { $ref: "#/$defs/waiver" }, findings: { type: "integer", minimum: 0, description: "How many findings." }, writeInstead: { type: ["string", "null"], description: "The waiver's line as it would have to be written to be for a finding of this judgement, where only the writing of its subject keeps it from that; null otherwise." } } }, limit: { title: "AuditLimit", type: "object", description: "One spend limit.", additionalProperties: !1, required: ["entry", "subject", "limit", "after"], properties: { entry: { type: "string", description: "The entry of the rule pack." }, subject: { $ref: "#/$defs/subject", description: "Whose cost it limits." }, limit: { $ref: "#/$defs/money", description: "The most that a month may cost." }, after: { $ref: "#/$defs/money", description: "What falls under it." } } }, team: { title: "AuditTeam", type: "object", description: "The monthly cost of a team's storage.", additionalProperties: !1, required: ["team", "before", "after", "difference"], properties: { team: { type: ["string", "null"], description: "The team; null for what belongs to none." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { type: ["string", "null"], description: "The difference; null where before and after are in two currencies." } } }, cost: { title: "AuditCost", type: "object", description: "What the estate costs a month.", additionalProperties: !1, required: ["currencyBefore", "currency", "before", "after", "difference", "teams"], properties: { currencyBefore: { type: "string", description: "The currency of what it cost before (ISO 4217)." }, currency: { type: "string", description: "ISO 4217." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { type: ["string", "null"], description: "The difference; null where before and after are in two currencies." }, teams: { type: "array", description: "By team, in order of name.", items: { $ref: "#/$defs/team" } } } }, policyChange: { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to", "monthly"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, monthly: { description: "What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.", oneOf: [{ title: "AuditMonthly", type: "object", description: "An amount a month.", additionalProperties: !1, required: ["currency", "difference"], properties: { currency: { type: "string", description: "The currency (ISO 4217)." }, difference: { type: "string", description: "The difference, exact." } } }, { type: "null" }] }, of: { enum: ["rule", "waiver", "price-list", "settings", "readings", "surveys", "server", "procedures"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, unreadMain: { title: "AuditUnreadMain", type: "object", description: "Main itself could not be read: what it was compared with instead.", additionalProperties: !1, required: ["comparedWith", "commits", "problem", "policy", "pricedByBranch"], properties: { comparedWith: { type: ["string", "null"], description: "The nearest first-parent ancestor of main that can be read, whose estate was compared with; null where there is none, and the head was judged alone, as a first adoption." }, commits: { type: "integer", minimum: 1, description: "How many commits of main do not read: those after that ancestor, or all there are." }, problem: { $ref: "#/$defs/problem", description: "The first thing that is wrong with main." }, policy: { title: "AuditUnreadPolicy", type: "object", description: "Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.", additionalProperties: !1, required: ["settings", "prices", "rules", "waivers"], properties: { settings: { $ref: "#/$defs/policySource", description: "The settings." }, prices: { $ref: "#/$defs/policySource", description: "The price lists." }, rules: { $ref: "#/$defs/policySource", description: "The rule packs, and the readings they ask for." }, waivers: { $ref: "#/$defs/policySource", description: "The waivers." } } }, pricedByBranch: { type: "array", items: { type: "string" }, description: "Tiers and server types that main declares and no list on main prices, for which the branch's prices hold." } } }, policySource: { title: "AuditPolicySource", enum: ["main", "ancestor", "branch"], description: "Whose a part of the policy was." }, opinion: { title: "AuditOpinion", type: "object", description: "What another policy would have said.", additionalProperties: !1, required: ["verdict", "reasons"], properties: { verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why.", items: { type: "string" } } } }, problem: { title: "AuditProblem", type: "object", description: "One problem.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } }, held: { title: "AuditHeld", type: "object", description: "What a waiver without a ceiling was held to: what it has covered on main before.", additionalProperties: !1, required: ["kind", "covered"], properties: { kind: { enum: ["nothing yet", "as much", "less", "something else", "unknown"], description: "`nothing yet`: it had covered nothing, and covers this; `as much` as this or more; `less` than this; `something else`; `unknown` where history does not tell. Only the first two cover it." }, covered: { description: "What it had covered; null where that is nothing.", oneOf: [{ $ref: "#/$defs/covered" }, { type: "null" }] } } }, covered: { title: "AuditCovered", type: "object", description: "What a waiver without a ceiling first covered.", additionalProperties: !1, required: ["entry", "level", "subject", "facet", "message", "size", "amount", "number", "currency", "commit", "on"], properties: { entry: { type: "string", description: "The name of the entry." }, level: { $ref: "#/$defs/level" }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." }, message: { type: "string", description: "What was wrong." }, size: { type: ["string", "null"], description: "What it came to in bytes, where the rule measures a size; null otherwise." }, amount: { type: ["string", "null"], description: "What it came to in money a month, exact, where the rule measures an amount; null otherwise." }, number: { type: ["string", "null"], description: "What it came to as a number, where the rule measures one; null otherwise." }, currency: { type: "string", description: "The currency of the amount (ISO 4217)." }, commit: { type: "string", description: "The commit of main where it was first seen." }, on: { type: "string", description: "The day of that (RFC 3339 full-date)." } } } } }, schema33 = { title: "Date", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", description: "A full date as RFC 3339 writes it, such as 2026-11-20.", examples: ["2026-11-20"] }, schema34 = { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, schema36 = { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "The text before the colon." }, value: { type: "string", description: "The text after it." } } }, schema37 = { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, schema56 = { title: "AuditCounts", type: "object", description: "How many findings are open after the commit, waived ones included.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, schema75 = { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to", "monthly"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, monthly: { description: "What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.", oneOf: [{ title: "AuditMonthly", type: "object", description: "An amount a month.", additionalProperties: !1, required: ["currency", "difference"], properties: { currency: { type: "string", description: "The currency (ISO 4217)." }, difference: { type: "string", description: "The difference, exact." } } }, { type: "null" }] }, of: { enum: ["rule", "waiver", "price-list", "settings", "readings", "surveys", "server", "procedures"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, func1 = Object.prototype.hasOwnProperty, pattern4 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}$", "u"), schema38 = { title: "AuditUnreadMain", type: "object", description: "Main itself could not be read: what it was compared with instead.", additionalProperties: !1, required: ["comparedWith", "commits", "problem", "policy", "pricedByBranch"], properties: { comparedWith: { type: ["string", "null"], description: "The nearest first-parent ancestor of main that can be read, whose estate was compared with; null where there is none, and the head was judged alone, as a first adoption." }, commits: { type: "integer", minimum: 1, description: "How many commits of main do not read: those after that ancestor, or all there are." }, problem: { $ref: "#/$defs/problem", description: "The first thing that is wrong with main." }, policy: { title: "AuditUnreadPolicy", type: "object", description: "Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.", additionalProperties: !1, required: ["settings", "prices", "rules", "waivers"], properties: { settings: { $ref: "#/$defs/policySource", description: "The settings." }, prices: { $ref: "#/$defs/policySource", description: "The price lists." }, rules: { $ref: "#/$defs/policySource", description: "The rule packs, and the readings they ask for." }, waivers: { $ref: "#/$defs/policySource", description: "The waivers." } } }, pricedByBranch: { type: "array", items: { type: "string" }, description: "Tiers and server types that main declares and no list on main prices, for which the branch's prices hold." } } }, schema41 = { title: "AuditPolicySource", enum: ["main", "ancestor", "branch"], description: "Whose a part of the policy was." }, schema39 = { title: "AuditProblem", type: "object", description: "One problem.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } }, schema40 = { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } };
 function validate23(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate23.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1573,731 +1573,742 @@ validate54.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate20(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate20.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
-    if (data.commit === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "commit" }, message: "must have required property 'commit'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.format === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "format" }, message: "must have required property 'format'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (data.tree === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "tree" }, message: "must have required property 'tree'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.commit === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "commit" }, message: "must have required property 'commit'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
-    if (data.base === void 0) {
-      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "base" }, message: "must have required property 'base'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.tree === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "tree" }, message: "must have required property 'tree'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
-    if (data.parents === void 0) {
-      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "parents" }, message: "must have required property 'parents'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.base === void 0) {
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "base" }, message: "must have required property 'base'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
-    if (data.on === void 0) {
-      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.parents === void 0) {
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "parents" }, message: "must have required property 'parents'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
     }
-    if (data.committed === void 0) {
-      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "committed" }, message: "must have required property 'committed'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.on === void 0) {
+      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
     }
-    if (data.authored === void 0) {
-      let err6 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "authored" }, message: "must have required property 'authored'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.committed === void 0) {
+      let err6 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "committed" }, message: "must have required property 'committed'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
     }
-    if (data.author === void 0) {
-      let err7 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "author" }, message: "must have required property 'author'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.authored === void 0) {
+      let err7 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "authored" }, message: "must have required property 'authored'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
     }
-    if (data.committer === void 0) {
-      let err8 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "committer" }, message: "must have required property 'committer'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.author === void 0) {
+      let err8 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "author" }, message: "must have required property 'author'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
     }
-    if (data.subject === void 0) {
-      let err9 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.committer === void 0) {
+      let err9 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "committer" }, message: "must have required property 'committer'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
     }
-    if (data.trailers === void 0) {
-      let err10 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "trailers" }, message: "must have required property 'trailers'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.subject === void 0) {
+      let err10 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
     }
-    if (data.signature === void 0) {
-      let err11 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "signature" }, message: "must have required property 'signature'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.trailers === void 0) {
+      let err11 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "trailers" }, message: "must have required property 'trailers'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
     }
-    if (data.touched === void 0) {
-      let err12 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "touched" }, message: "must have required property 'touched'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.signature === void 0) {
+      let err12 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "signature" }, message: "must have required property 'signature'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
     }
-    if (data.verdict === void 0) {
-      let err13 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "verdict" }, message: "must have required property 'verdict'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.touched === void 0) {
+      let err13 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "touched" }, message: "must have required property 'touched'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
     }
-    if (data.reasons === void 0) {
-      let err14 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "reasons" }, message: "must have required property 'reasons'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.verdict === void 0) {
+      let err14 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "verdict" }, message: "must have required property 'verdict'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
     }
-    if (data.policyFrom === void 0) {
-      let err15 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "policyFrom" }, message: "must have required property 'policyFrom'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.reasons === void 0) {
+      let err15 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "reasons" }, message: "must have required property 'reasons'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
     }
-    if (data.unreadMain === void 0) {
-      let err16 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "unreadMain" }, message: "must have required property 'unreadMain'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.policyFrom === void 0) {
+      let err16 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "policyFrom" }, message: "must have required property 'policyFrom'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
     }
-    if (data.failOn === void 0) {
-      let err17 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "failOn" }, message: "must have required property 'failOn'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.unreadMain === void 0) {
+      let err17 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "unreadMain" }, message: "must have required property 'unreadMain'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
     }
-    if (data.findings === void 0) {
-      let err18 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "findings" }, message: "must have required property 'findings'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.failOn === void 0) {
+      let err18 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "failOn" }, message: "must have required property 'failOn'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
     }
-    if (data.open === void 0) {
-      let err19 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "open" }, message: "must have required property 'open'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.findings === void 0) {
+      let err19 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "findings" }, message: "must have required property 'findings'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
     }
-    if (data.between === void 0) {
-      let err20 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "between" }, message: "must have required property 'between'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.open === void 0) {
+      let err20 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "open" }, message: "must have required property 'open'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
     }
-    if (data.renamed === void 0) {
-      let err21 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "renamed" }, message: "must have required property 'renamed'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.between === void 0) {
+      let err21 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "between" }, message: "must have required property 'between'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
     }
-    if (data.waivers === void 0) {
-      let err22 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.renamed === void 0) {
+      let err22 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "renamed" }, message: "must have required property 'renamed'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
     }
-    if (data.cost === void 0) {
-      let err23 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "cost" }, message: "must have required property 'cost'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.waivers === void 0) {
+      let err23 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
     }
-    if (data.limits === void 0) {
-      let err24 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "limits" }, message: "must have required property 'limits'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.cost === void 0) {
+      let err24 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "cost" }, message: "must have required property 'cost'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
     }
-    if (data.policyChanges === void 0) {
-      let err25 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "policyChanges" }, message: "must have required property 'policyChanges'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.limits === void 0) {
+      let err25 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "limits" }, message: "must have required property 'limits'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
     }
-    if (data.proposed === void 0) {
-      let err26 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "proposed" }, message: "must have required property 'proposed'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.policyChanges === void 0) {
+      let err26 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "policyChanges" }, message: "must have required property 'policyChanges'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
     }
-    if (data.tried === void 0) {
-      let err27 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.proposed === void 0) {
+      let err27 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "proposed" }, message: "must have required property 'proposed'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
     }
-    if (data.problems === void 0) {
-      let err28 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "problems" }, message: "must have required property 'problems'", schema: schema31.required, parentSchema: schema31, data };
+    if (data.tried === void 0) {
+      let err28 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'", schema: schema31.required, parentSchema: schema31, data };
       vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+    }
+    if (data.problems === void 0) {
+      let err29 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "problems" }, message: "must have required property 'problems'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
     }
     for (let key0 in data)
       if (!func1.call(schema31.properties, key0)) {
-        let err29 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema31, data };
-        vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
-      }
-    if (data.commit !== void 0) {
-      let data0 = data.commit;
-      if (typeof data0 != "string") {
-        let err30 = { instancePath: instancePath + "/commit", schemaPath: "#/properties/commit/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.commit.type, parentSchema: schema31.properties.commit, data: data0 };
+        let err30 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema31, data };
         vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
       }
-    }
-    if (data.tree !== void 0) {
-      let data1 = data.tree;
-      if (typeof data1 != "string") {
-        let err31 = { instancePath: instancePath + "/tree", schemaPath: "#/properties/tree/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.tree.type, parentSchema: schema31.properties.tree, data: data1 };
+    if (data.format !== void 0) {
+      let data0 = data.format;
+      if (data0 !== "ullage-audit-record-1") {
+        let err31 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-audit-record-1" }, message: "must be equal to constant", schema: "ullage-audit-record-1", parentSchema: schema31.properties.format, data: data0 };
         vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
       }
     }
-    if (data.base !== void 0) {
-      let data2 = data.base;
-      if (typeof data2 != "string" && data2 !== null) {
-        let err32 = { instancePath: instancePath + "/base", schemaPath: "#/properties/base/type", keyword: "type", params: { type: schema31.properties.base.type }, message: "must be string,null", schema: schema31.properties.base.type, parentSchema: schema31.properties.base, data: data2 };
+    if (data.commit !== void 0) {
+      let data1 = data.commit;
+      if (typeof data1 != "string") {
+        let err32 = { instancePath: instancePath + "/commit", schemaPath: "#/properties/commit/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.commit.type, parentSchema: schema31.properties.commit, data: data1 };
         vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
       }
     }
-    if (data.parents !== void 0) {
-      let data3 = data.parents;
-      if (!(typeof data3 == "number" && !(data3 % 1) && !isNaN(data3) && isFinite(data3))) {
-        let err33 = { instancePath: instancePath + "/parents", schemaPath: "#/properties/parents/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema31.properties.parents.type, parentSchema: schema31.properties.parents, data: data3 };
+    if (data.tree !== void 0) {
+      let data2 = data.tree;
+      if (typeof data2 != "string") {
+        let err33 = { instancePath: instancePath + "/tree", schemaPath: "#/properties/tree/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.tree.type, parentSchema: schema31.properties.tree, data: data2 };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
       }
-      if (typeof data3 == "number" && isFinite(data3) && (data3 < 0 || isNaN(data3))) {
-        let err34 = { instancePath: instancePath + "/parents", schemaPath: "#/properties/parents/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema31.properties.parents, data: data3 };
+    }
+    if (data.base !== void 0) {
+      let data3 = data.base;
+      if (typeof data3 != "string" && data3 !== null) {
+        let err34 = { instancePath: instancePath + "/base", schemaPath: "#/properties/base/type", keyword: "type", params: { type: schema31.properties.base.type }, message: "must be string,null", schema: schema31.properties.base.type, parentSchema: schema31.properties.base, data: data3 };
         vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
-    if (data.on !== void 0) {
-      let data4 = data.on;
-      if (typeof data4 == "string") {
-        if (!pattern4.test(data4)) {
-          let err35 = { instancePath: instancePath + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data4 };
-          vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
-        }
-      } else {
-        let err36 = { instancePath: instancePath + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data4 };
+    if (data.parents !== void 0) {
+      let data4 = data.parents;
+      if (!(typeof data4 == "number" && !(data4 % 1) && !isNaN(data4) && isFinite(data4))) {
+        let err35 = { instancePath: instancePath + "/parents", schemaPath: "#/properties/parents/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema31.properties.parents.type, parentSchema: schema31.properties.parents, data: data4 };
+        vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+      }
+      if (typeof data4 == "number" && isFinite(data4) && (data4 < 0 || isNaN(data4))) {
+        let err36 = { instancePath: instancePath + "/parents", schemaPath: "#/properties/parents/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema31.properties.parents, data: data4 };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
-    if (data.committed !== void 0) {
-      let data5 = data.committed;
-      if (typeof data5 != "string") {
-        let err37 = { instancePath: instancePath + "/committed", schemaPath: "#/properties/committed/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.committed.type, parentSchema: schema31.properties.committed, data: data5 };
-        vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
-      }
-    }
-    if (data.authored !== void 0) {
-      let data6 = data.authored;
-      if (typeof data6 != "string") {
-        let err38 = { instancePath: instancePath + "/authored", schemaPath: "#/properties/authored/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.authored.type, parentSchema: schema31.properties.authored, data: data6 };
+    if (data.on !== void 0) {
+      let data5 = data.on;
+      if (typeof data5 == "string") {
+        if (!pattern4.test(data5)) {
+          let err37 = { instancePath: instancePath + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data5 };
+          vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+        }
+      } else {
+        let err38 = { instancePath: instancePath + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data5 };
         vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
       }
     }
+    if (data.committed !== void 0) {
+      let data6 = data.committed;
+      if (typeof data6 != "string") {
+        let err39 = { instancePath: instancePath + "/committed", schemaPath: "#/properties/committed/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.committed.type, parentSchema: schema31.properties.committed, data: data6 };
+        vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+      }
+    }
+    if (data.authored !== void 0) {
+      let data7 = data.authored;
+      if (typeof data7 != "string") {
+        let err40 = { instancePath: instancePath + "/authored", schemaPath: "#/properties/authored/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.authored.type, parentSchema: schema31.properties.authored, data: data7 };
+        vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+      }
+    }
     if (data.author !== void 0) {
-      let data7 = data.author;
-      if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
-        if (data7.name === void 0) {
-          let err39 = { instancePath: instancePath + "/author", schemaPath: "#/$defs/person/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema34.required, parentSchema: schema34, data: data7 };
-          vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+      let data8 = data.author;
+      if (data8 && typeof data8 == "object" && !Array.isArray(data8)) {
+        if (data8.name === void 0) {
+          let err41 = { instancePath: instancePath + "/author", schemaPath: "#/$defs/person/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema34.required, parentSchema: schema34, data: data8 };
+          vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
         }
-        if (data7.email === void 0) {
-          let err40 = { instancePath: instancePath + "/author", schemaPath: "#/$defs/person/required", keyword: "required", params: { missingProperty: "email" }, message: "must have required property 'email'", schema: schema34.required, parentSchema: schema34, data: data7 };
-          vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+        if (data8.email === void 0) {
+          let err42 = { instancePath: instancePath + "/author", schemaPath: "#/$defs/person/required", keyword: "required", params: { missingProperty: "email" }, message: "must have required property 'email'", schema: schema34.required, parentSchema: schema34, data: data8 };
+          vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
         }
-        for (let key1 in data7)
+        for (let key1 in data8)
           if (!(key1 === "name" || key1 === "email")) {
-            let err41 = { instancePath: instancePath + "/author", schemaPath: "#/$defs/person/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema34, data: data7 };
-            vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+            let err43 = { instancePath: instancePath + "/author", schemaPath: "#/$defs/person/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema34, data: data8 };
+            vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
           }
-        if (data7.name !== void 0) {
-          let data8 = data7.name;
-          if (typeof data8 != "string") {
-            let err42 = { instancePath: instancePath + "/author/name", schemaPath: "#/$defs/person/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema34.properties.name.type, parentSchema: schema34.properties.name, data: data8 };
-            vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+        if (data8.name !== void 0) {
+          let data9 = data8.name;
+          if (typeof data9 != "string") {
+            let err44 = { instancePath: instancePath + "/author/name", schemaPath: "#/$defs/person/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema34.properties.name.type, parentSchema: schema34.properties.name, data: data9 };
+            vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
           }
         }
-        if (data7.email !== void 0) {
-          let data9 = data7.email;
-          if (typeof data9 != "string") {
-            let err43 = { instancePath: instancePath + "/author/email", schemaPath: "#/$defs/person/properties/email/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema34.properties.email.type, parentSchema: schema34.properties.email, data: data9 };
-            vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+        if (data8.email !== void 0) {
+          let data10 = data8.email;
+          if (typeof data10 != "string") {
+            let err45 = { instancePath: instancePath + "/author/email", schemaPath: "#/$defs/person/properties/email/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema34.properties.email.type, parentSchema: schema34.properties.email, data: data10 };
+            vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
           }
         }
       } else {
-        let err44 = { instancePath: instancePath + "/author", schemaPath: "#/$defs/person/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema34.type, parentSchema: schema34, data: data7 };
-        vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+        let err46 = { instancePath: instancePath + "/author", schemaPath: "#/$defs/person/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema34.type, parentSchema: schema34, data: data8 };
+        vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
       }
     }
     if (data.committer !== void 0) {
-      let data10 = data.committer;
-      if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
-        if (data10.name === void 0) {
-          let err45 = { instancePath: instancePath + "/committer", schemaPath: "#/$defs/person/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema34.required, parentSchema: schema34, data: data10 };
-          vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+      let data11 = data.committer;
+      if (data11 && typeof data11 == "object" && !Array.isArray(data11)) {
+        if (data11.name === void 0) {
+          let err47 = { instancePath: instancePath + "/committer", schemaPath: "#/$defs/person/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema34.required, parentSchema: schema34, data: data11 };
+          vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
         }
-        if (data10.email === void 0) {
-          let err46 = { instancePath: instancePath + "/committer", schemaPath: "#/$defs/person/required", keyword: "required", params: { missingProperty: "email" }, message: "must have required property 'email'", schema: schema34.required, parentSchema: schema34, data: data10 };
-          vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+        if (data11.email === void 0) {
+          let err48 = { instancePath: instancePath + "/committer", schemaPath: "#/$defs/person/required", keyword: "required", params: { missingProperty: "email" }, message: "must have required property 'email'", schema: schema34.required, parentSchema: schema34, data: data11 };
+          vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
         }
-        for (let key2 in data10)
+        for (let key2 in data11)
           if (!(key2 === "name" || key2 === "email")) {
-            let err47 = { instancePath: instancePath + "/committer", schemaPath: "#/$defs/person/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema34, data: data10 };
-            vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+            let err49 = { instancePath: instancePath + "/committer", schemaPath: "#/$defs/person/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema34, data: data11 };
+            vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
           }
-        if (data10.name !== void 0) {
-          let data11 = data10.name;
-          if (typeof data11 != "string") {
-            let err48 = { instancePath: instancePath + "/committer/name", schemaPath: "#/$defs/person/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema34.properties.name.type, parentSchema: schema34.properties.name, data: data11 };
-            vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+        if (data11.name !== void 0) {
+          let data12 = data11.name;
+          if (typeof data12 != "string") {
+            let err50 = { instancePath: instancePath + "/committer/name", schemaPath: "#/$defs/person/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema34.properties.name.type, parentSchema: schema34.properties.name, data: data12 };
+            vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
           }
         }
-        if (data10.email !== void 0) {
-          let data12 = data10.email;
-          if (typeof data12 != "string") {
-            let err49 = { instancePath: instancePath + "/committer/email", schemaPath: "#/$defs/person/properties/email/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema34.properties.email.type, parentSchema: schema34.properties.email, data: data12 };
-            vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+        if (data11.email !== void 0) {
+          let data13 = data11.email;
+          if (typeof data13 != "string") {
+            let err51 = { instancePath: instancePath + "/committer/email", schemaPath: "#/$defs/person/properties/email/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema34.properties.email.type, parentSchema: schema34.properties.email, data: data13 };
+            vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
         }
       } else {
-        let err50 = { instancePath: instancePath + "/committer", schemaPath: "#/$defs/person/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema34.type, parentSchema: schema34, data: data10 };
-        vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+        let err52 = { instancePath: instancePath + "/committer", schemaPath: "#/$defs/person/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema34.type, parentSchema: schema34, data: data11 };
+        vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
       }
     }
     if (data.subject !== void 0) {
-      let data13 = data.subject;
-      if (typeof data13 != "string") {
-        let err51 = { instancePath: instancePath + "/subject", schemaPath: "#/properties/subject/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.subject.type, parentSchema: schema31.properties.subject, data: data13 };
-        vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
+      let data14 = data.subject;
+      if (typeof data14 != "string") {
+        let err53 = { instancePath: instancePath + "/subject", schemaPath: "#/properties/subject/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.subject.type, parentSchema: schema31.properties.subject, data: data14 };
+        vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
       }
     }
     if (data.trailers !== void 0) {
-      let data14 = data.trailers;
-      if (Array.isArray(data14)) {
-        let len0 = data14.length;
+      let data15 = data.trailers;
+      if (Array.isArray(data15)) {
+        let len0 = data15.length;
         for (let i0 = 0; i0 < len0; i0++) {
-          let data15 = data14[i0];
-          if (data15 && typeof data15 == "object" && !Array.isArray(data15)) {
-            if (data15.key === void 0) {
-              let err52 = { instancePath: instancePath + "/trailers/" + i0, schemaPath: "#/$defs/trailer/required", keyword: "required", params: { missingProperty: "key" }, message: "must have required property 'key'", schema: schema36.required, parentSchema: schema36, data: data15 };
-              vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+          let data16 = data15[i0];
+          if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
+            if (data16.key === void 0) {
+              let err54 = { instancePath: instancePath + "/trailers/" + i0, schemaPath: "#/$defs/trailer/required", keyword: "required", params: { missingProperty: "key" }, message: "must have required property 'key'", schema: schema36.required, parentSchema: schema36, data: data16 };
+              vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
             }
-            if (data15.value === void 0) {
-              let err53 = { instancePath: instancePath + "/trailers/" + i0, schemaPath: "#/$defs/trailer/required", keyword: "required", params: { missingProperty: "value" }, message: "must have required property 'value'", schema: schema36.required, parentSchema: schema36, data: data15 };
-              vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+            if (data16.value === void 0) {
+              let err55 = { instancePath: instancePath + "/trailers/" + i0, schemaPath: "#/$defs/trailer/required", keyword: "required", params: { missingProperty: "value" }, message: "must have required property 'value'", schema: schema36.required, parentSchema: schema36, data: data16 };
+              vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
             }
-            for (let key3 in data15)
+            for (let key3 in data16)
               if (!(key3 === "key" || key3 === "value")) {
-                let err54 = { instancePath: instancePath + "/trailers/" + i0, schemaPath: "#/$defs/trailer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema36, data: data15 };
-                vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+                let err56 = { instancePath: instancePath + "/trailers/" + i0, schemaPath: "#/$defs/trailer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema36, data: data16 };
+                vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
               }
-            if (data15.key !== void 0) {
-              let data16 = data15.key;
-              if (typeof data16 != "string") {
-                let err55 = { instancePath: instancePath + "/trailers/" + i0 + "/key", schemaPath: "#/$defs/trailer/properties/key/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema36.properties.key.type, parentSchema: schema36.properties.key, data: data16 };
-                vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+            if (data16.key !== void 0) {
+              let data17 = data16.key;
+              if (typeof data17 != "string") {
+                let err57 = { instancePath: instancePath + "/trailers/" + i0 + "/key", schemaPath: "#/$defs/trailer/properties/key/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema36.properties.key.type, parentSchema: schema36.properties.key, data: data17 };
+                vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
               }
             }
-            if (data15.value !== void 0) {
-              let data17 = data15.value;
-              if (typeof data17 != "string") {
-                let err56 = { instancePath: instancePath + "/trailers/" + i0 + "/value", schemaPath: "#/$defs/trailer/properties/value/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema36.properties.value.type, parentSchema: schema36.properties.value, data: data17 };
-                vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+            if (data16.value !== void 0) {
+              let data18 = data16.value;
+              if (typeof data18 != "string") {
+                let err58 = { instancePath: instancePath + "/trailers/" + i0 + "/value", schemaPath: "#/$defs/trailer/properties/value/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema36.properties.value.type, parentSchema: schema36.properties.value, data: data18 };
+                vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
               }
             }
           } else {
-            let err57 = { instancePath: instancePath + "/trailers/" + i0, schemaPath: "#/$defs/trailer/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema36.type, parentSchema: schema36, data: data15 };
-            vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+            let err59 = { instancePath: instancePath + "/trailers/" + i0, schemaPath: "#/$defs/trailer/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema36.type, parentSchema: schema36, data: data16 };
+            vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
           }
         }
       } else {
-        let err58 = { instancePath: instancePath + "/trailers", schemaPath: "#/properties/trailers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.trailers.type, parentSchema: schema31.properties.trailers, data: data14 };
-        vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
+        let err60 = { instancePath: instancePath + "/trailers", schemaPath: "#/properties/trailers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.trailers.type, parentSchema: schema31.properties.trailers, data: data15 };
+        vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
       }
     }
     if (data.signature !== void 0) {
-      let data18 = data.signature;
-      if (!(data18 === "present" || data18 === "absent")) {
-        let err59 = { instancePath: instancePath + "/signature", schemaPath: "#/properties/signature/enum", keyword: "enum", params: { allowedValues: schema31.properties.signature.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.signature.enum, parentSchema: schema31.properties.signature, data: data18 };
-        vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
+      let data19 = data.signature;
+      if (!(data19 === "present" || data19 === "absent")) {
+        let err61 = { instancePath: instancePath + "/signature", schemaPath: "#/properties/signature/enum", keyword: "enum", params: { allowedValues: schema31.properties.signature.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.signature.enum, parentSchema: schema31.properties.signature, data: data19 };
+        vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
       }
     }
     if (data.touched !== void 0) {
-      let data19 = data.touched;
-      if (Array.isArray(data19)) {
-        let len1 = data19.length;
+      let data20 = data.touched;
+      if (Array.isArray(data20)) {
+        let len1 = data20.length;
         for (let i1 = 0; i1 < len1; i1++) {
-          let data20 = data19[i1];
-          if (typeof data20 != "string") {
-            let err60 = { instancePath: instancePath + "/touched/" + i1, schemaPath: "#/properties/touched/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.touched.items.type, parentSchema: schema31.properties.touched.items, data: data20 };
-            vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
+          let data21 = data20[i1];
+          if (typeof data21 != "string") {
+            let err62 = { instancePath: instancePath + "/touched/" + i1, schemaPath: "#/properties/touched/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.touched.items.type, parentSchema: schema31.properties.touched.items, data: data21 };
+            vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
           }
-          if (!(data20 === "settings" || data20 === "storage" || data20 === "prices" || data20 === "policies" || data20 === "waivers" || data20 === "procedures")) {
-            let err61 = { instancePath: instancePath + "/touched/" + i1, schemaPath: "#/properties/touched/items/enum", keyword: "enum", params: { allowedValues: schema31.properties.touched.items.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.touched.items.enum, parentSchema: schema31.properties.touched.items, data: data20 };
-            vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
+          if (!(data21 === "settings" || data21 === "storage" || data21 === "prices" || data21 === "policies" || data21 === "waivers" || data21 === "procedures")) {
+            let err63 = { instancePath: instancePath + "/touched/" + i1, schemaPath: "#/properties/touched/items/enum", keyword: "enum", params: { allowedValues: schema31.properties.touched.items.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.touched.items.enum, parentSchema: schema31.properties.touched.items, data: data21 };
+            vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
           }
         }
       } else {
-        let err62 = { instancePath: instancePath + "/touched", schemaPath: "#/properties/touched/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.touched.type, parentSchema: schema31.properties.touched, data: data19 };
-        vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
+        let err64 = { instancePath: instancePath + "/touched", schemaPath: "#/properties/touched/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.touched.type, parentSchema: schema31.properties.touched, data: data20 };
+        vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
       }
     }
     if (data.verdict !== void 0) {
-      let data21 = data.verdict;
-      if (!(data21 === "pass" || data21 === "fail" || data21 === "not judged")) {
-        let err63 = { instancePath: instancePath + "/verdict", schemaPath: "#/$defs/verdict/enum", keyword: "enum", params: { allowedValues: schema37.enum }, message: "must be equal to one of the allowed values", schema: schema37.enum, parentSchema: schema37, data: data21 };
-        vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
-      }
-    }
-    if (data.reasons !== void 0) {
-      let data22 = data.reasons;
-      if (Array.isArray(data22)) {
-        let len2 = data22.length;
-        for (let i2 = 0; i2 < len2; i2++) {
-          let data23 = data22[i2];
-          if (typeof data23 != "string") {
-            let err64 = { instancePath: instancePath + "/reasons/" + i2, schemaPath: "#/properties/reasons/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.reasons.items.type, parentSchema: schema31.properties.reasons.items, data: data23 };
-            vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
-          }
-        }
-      } else {
-        let err65 = { instancePath: instancePath + "/reasons", schemaPath: "#/properties/reasons/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.reasons.type, parentSchema: schema31.properties.reasons, data: data22 };
+      let data22 = data.verdict;
+      if (!(data22 === "pass" || data22 === "fail" || data22 === "not judged")) {
+        let err65 = { instancePath: instancePath + "/verdict", schemaPath: "#/$defs/verdict/enum", keyword: "enum", params: { allowedValues: schema37.enum }, message: "must be equal to one of the allowed values", schema: schema37.enum, parentSchema: schema37, data: data22 };
         vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
       }
     }
-    if (data.policyFrom !== void 0) {
-      let data24 = data.policyFrom;
-      if (!(data24 === "base" || data24 === "head" || data24 === null)) {
-        let err66 = { instancePath: instancePath + "/policyFrom", schemaPath: "#/properties/policyFrom/enum", keyword: "enum", params: { allowedValues: schema31.properties.policyFrom.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.policyFrom.enum, parentSchema: schema31.properties.policyFrom, data: data24 };
-        vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
-      }
-    }
-    if (data.unreadMain !== void 0) {
-      let data25 = data.unreadMain, _errs58 = errors, valid15 = !1, passing0 = null, _errs59 = errors;
-      validate22(data25, { instancePath: instancePath + "/unreadMain", parentData: data, parentDataProperty: "unreadMain", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate22.errors : vErrors.concat(validate22.errors), errors = vErrors.length);
-      var _valid0 = _errs59 === errors;
-      _valid0 && (valid15 = !0, passing0 = 0);
-      let _errs60 = errors;
-      if (data25 !== null) {
-        let err67 = { instancePath: instancePath + "/unreadMain", schemaPath: "#/properties/unreadMain/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.unreadMain.oneOf[1].type, parentSchema: schema31.properties.unreadMain.oneOf[1], data: data25 };
+    if (data.reasons !== void 0) {
+      let data23 = data.reasons;
+      if (Array.isArray(data23)) {
+        let len2 = data23.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          let data24 = data23[i2];
+          if (typeof data24 != "string") {
+            let err66 = { instancePath: instancePath + "/reasons/" + i2, schemaPath: "#/properties/reasons/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.reasons.items.type, parentSchema: schema31.properties.reasons.items, data: data24 };
+            vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
+          }
+        }
+      } else {
+        let err67 = { instancePath: instancePath + "/reasons", schemaPath: "#/properties/reasons/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.reasons.type, parentSchema: schema31.properties.reasons, data: data23 };
         vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
       }
-      var _valid0 = _errs60 === errors;
-      if (_valid0 && valid15 ? (valid15 = !1, passing0 = [passing0, 1]) : _valid0 && (valid15 = !0, passing0 = 1), valid15)
-        errors = _errs58, vErrors !== null && (_errs58 ? vErrors.length = _errs58 : vErrors = null);
-      else {
-        let err68 = { instancePath: instancePath + "/unreadMain", schemaPath: "#/properties/unreadMain/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.unreadMain.oneOf, parentSchema: schema31.properties.unreadMain, data: data25 };
+    }
+    if (data.policyFrom !== void 0) {
+      let data25 = data.policyFrom;
+      if (!(data25 === "base" || data25 === "head" || data25 === null)) {
+        let err68 = { instancePath: instancePath + "/policyFrom", schemaPath: "#/properties/policyFrom/enum", keyword: "enum", params: { allowedValues: schema31.properties.policyFrom.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.policyFrom.enum, parentSchema: schema31.properties.policyFrom, data: data25 };
         vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
       }
     }
-    if (data.failOn !== void 0) {
-      let data26 = data.failOn;
-      if (!(data26 === "error" || data26 === "warning")) {
-        let err69 = { instancePath: instancePath + "/failOn", schemaPath: "#/properties/failOn/enum", keyword: "enum", params: { allowedValues: schema31.properties.failOn.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.failOn.enum, parentSchema: schema31.properties.failOn, data: data26 };
+    if (data.unreadMain !== void 0) {
+      let data26 = data.unreadMain, _errs59 = errors, valid15 = !1, passing0 = null, _errs60 = errors;
+      validate22(data26, { instancePath: instancePath + "/unreadMain", parentData: data, parentDataProperty: "unreadMain", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate22.errors : vErrors.concat(validate22.errors), errors = vErrors.length);
+      var _valid0 = _errs60 === errors;
+      _valid0 && (valid15 = !0, passing0 = 0);
+      let _errs61 = errors;
+      if (data26 !== null) {
+        let err69 = { instancePath: instancePath + "/unreadMain", schemaPath: "#/properties/unreadMain/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.unreadMain.oneOf[1].type, parentSchema: schema31.properties.unreadMain.oneOf[1], data: data26 };
         vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
       }
-    }
-    if (data.findings !== void 0) {
-      let data27 = data.findings;
-      if (Array.isArray(data27)) {
-        let len3 = data27.length;
-        for (let i3 = 0; i3 < len3; i3++)
-          validate26(data27[i3], { instancePath: instancePath + "/findings/" + i3, parentData: data27, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors), errors = vErrors.length);
-      } else {
-        let err70 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.findings.type, parentSchema: schema31.properties.findings, data: data27 };
+      var _valid0 = _errs61 === errors;
+      if (_valid0 && valid15 ? (valid15 = !1, passing0 = [passing0, 1]) : _valid0 && (valid15 = !0, passing0 = 1), valid15)
+        errors = _errs59, vErrors !== null && (_errs59 ? vErrors.length = _errs59 : vErrors = null);
+      else {
+        let err70 = { instancePath: instancePath + "/unreadMain", schemaPath: "#/properties/unreadMain/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.unreadMain.oneOf, parentSchema: schema31.properties.unreadMain, data: data26 };
         vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
       }
     }
+    if (data.failOn !== void 0) {
+      let data27 = data.failOn;
+      if (!(data27 === "error" || data27 === "warning")) {
+        let err71 = { instancePath: instancePath + "/failOn", schemaPath: "#/properties/failOn/enum", keyword: "enum", params: { allowedValues: schema31.properties.failOn.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.failOn.enum, parentSchema: schema31.properties.failOn, data: data27 };
+        vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
+      }
+    }
+    if (data.findings !== void 0) {
+      let data28 = data.findings;
+      if (Array.isArray(data28)) {
+        let len3 = data28.length;
+        for (let i3 = 0; i3 < len3; i3++)
+          validate26(data28[i3], { instancePath: instancePath + "/findings/" + i3, parentData: data28, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors), errors = vErrors.length);
+      } else {
+        let err72 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.findings.type, parentSchema: schema31.properties.findings, data: data28 };
+        vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
+      }
+    }
     if (data.open !== void 0) {
-      let data29 = data.open, _errs67 = errors, valid18 = !1, passing1 = null, _errs68 = errors;
-      if (data29 && typeof data29 == "object" && !Array.isArray(data29)) {
-        if (data29.error === void 0) {
-          let err71 = { instancePath: instancePath + "/open", schemaPath: "#/$defs/counts/required", keyword: "required", params: { missingProperty: "error" }, message: "must have required property 'error'", schema: schema56.required, parentSchema: schema56, data: data29 };
-          vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
-        }
-        if (data29.warning === void 0) {
-          let err72 = { instancePath: instancePath + "/open", schemaPath: "#/$defs/counts/required", keyword: "required", params: { missingProperty: "warning" }, message: "must have required property 'warning'", schema: schema56.required, parentSchema: schema56, data: data29 };
-          vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
-        }
-        if (data29.note === void 0) {
-          let err73 = { instancePath: instancePath + "/open", schemaPath: "#/$defs/counts/required", keyword: "required", params: { missingProperty: "note" }, message: "must have required property 'note'", schema: schema56.required, parentSchema: schema56, data: data29 };
+      let data30 = data.open, _errs68 = errors, valid18 = !1, passing1 = null, _errs69 = errors;
+      if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
+        if (data30.error === void 0) {
+          let err73 = { instancePath: instancePath + "/open", schemaPath: "#/$defs/counts/required", keyword: "required", params: { missingProperty: "error" }, message: "must have required property 'error'", schema: schema56.required, parentSchema: schema56, data: data30 };
           vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
         }
-        for (let key4 in data29)
+        if (data30.warning === void 0) {
+          let err74 = { instancePath: instancePath + "/open", schemaPath: "#/$defs/counts/required", keyword: "required", params: { missingProperty: "warning" }, message: "must have required property 'warning'", schema: schema56.required, parentSchema: schema56, data: data30 };
+          vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
+        }
+        if (data30.note === void 0) {
+          let err75 = { instancePath: instancePath + "/open", schemaPath: "#/$defs/counts/required", keyword: "required", params: { missingProperty: "note" }, message: "must have required property 'note'", schema: schema56.required, parentSchema: schema56, data: data30 };
+          vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
+        }
+        for (let key4 in data30)
           if (!(key4 === "error" || key4 === "warning" || key4 === "note")) {
-            let err74 = { instancePath: instancePath + "/open", schemaPath: "#/$defs/counts/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema56, data: data29 };
-            vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
-          }
-        if (data29.error !== void 0) {
-          let data30 = data29.error;
-          if (!(typeof data30 == "number" && !(data30 % 1) && !isNaN(data30) && isFinite(data30))) {
-            let err75 = { instancePath: instancePath + "/open/error", schemaPath: "#/$defs/counts/properties/error/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema56.properties.error.type, parentSchema: schema56.properties.error, data: data30 };
-            vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
-          }
-          if (typeof data30 == "number" && isFinite(data30) && (data30 < 0 || isNaN(data30))) {
-            let err76 = { instancePath: instancePath + "/open/error", schemaPath: "#/$defs/counts/properties/error/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema56.properties.error, data: data30 };
+            let err76 = { instancePath: instancePath + "/open", schemaPath: "#/$defs/counts/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema56, data: data30 };
             vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
           }
-        }
-        if (data29.warning !== void 0) {
-          let data31 = data29.warning;
+        if (data30.error !== void 0) {
+          let data31 = data30.error;
           if (!(typeof data31 == "number" && !(data31 % 1) && !isNaN(data31) && isFinite(data31))) {
-            let err77 = { instancePath: instancePath + "/open/warning", schemaPath: "#/$defs/counts/properties/warning/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema56.properties.warning.type, parentSchema: schema56.properties.warning, data: data31 };
+            let err77 = { instancePath: instancePath + "/open/error", schemaPath: "#/$defs/counts/properties/error/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema56.properties.error.type, parentSchema: schema56.properties.error, data: data31 };
             vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
           }
           if (typeof data31 == "number" && isFinite(data31) && (data31 < 0 || isNaN(data31))) {
-            let err78 = { instancePath: instancePath + "/open/warning", schemaPath: "#/$defs/counts/properties/warning/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema56.properties.warning, data: data31 };
+            let err78 = { instancePath: instancePath + "/open/error", schemaPath: "#/$defs/counts/properties/error/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema56.properties.error, data: data31 };
             vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
           }
         }
-        if (data29.note !== void 0) {
-          let data32 = data29.note;
+        if (data30.warning !== void 0) {
+          let data32 = data30.warning;
           if (!(typeof data32 == "number" && !(data32 % 1) && !isNaN(data32) && isFinite(data32))) {
-            let err79 = { instancePath: instancePath + "/open/note", schemaPath: "#/$defs/counts/properties/note/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema56.properties.note.type, parentSchema: schema56.properties.note, data: data32 };
+            let err79 = { instancePath: instancePath + "/open/warning", schemaPath: "#/$defs/counts/properties/warning/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema56.properties.warning.type, parentSchema: schema56.properties.warning, data: data32 };
             vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
           }
           if (typeof data32 == "number" && isFinite(data32) && (data32 < 0 || isNaN(data32))) {
-            let err80 = { instancePath: instancePath + "/open/note", schemaPath: "#/$defs/counts/properties/note/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema56.properties.note, data: data32 };
+            let err80 = { instancePath: instancePath + "/open/warning", schemaPath: "#/$defs/counts/properties/warning/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema56.properties.warning, data: data32 };
             vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
           }
         }
-      } else {
-        let err81 = { instancePath: instancePath + "/open", schemaPath: "#/$defs/counts/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema56.type, parentSchema: schema56, data: data29 };
-        vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
-      }
-      var _valid1 = _errs68 === errors;
-      _valid1 && (valid18 = !0, passing1 = 0);
-      let _errs78 = errors;
-      if (data29 !== null) {
-        let err82 = { instancePath: instancePath + "/open", schemaPath: "#/properties/open/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.open.oneOf[1].type, parentSchema: schema31.properties.open.oneOf[1], data: data29 };
-        vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
-      }
-      var _valid1 = _errs78 === errors;
-      if (_valid1 && valid18 ? (valid18 = !1, passing1 = [passing1, 1]) : _valid1 && (valid18 = !0, passing1 = 1), valid18)
-        errors = _errs67, vErrors !== null && (_errs67 ? vErrors.length = _errs67 : vErrors = null);
-      else {
-        let err83 = { instancePath: instancePath + "/open", schemaPath: "#/properties/open/oneOf", keyword: "oneOf", params: { passingSchemas: passing1 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.open.oneOf, parentSchema: schema31.properties.open, data: data29 };
-        vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
-      }
-    }
-    if (data.between !== void 0) {
-      let data33 = data.between, _errs81 = errors, valid21 = !1, passing2 = null, _errs82 = errors;
-      validate35(data33, { instancePath: instancePath + "/between", parentData: data, parentDataProperty: "between", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate35.errors : vErrors.concat(validate35.errors), errors = vErrors.length);
-      var _valid2 = _errs82 === errors;
-      _valid2 && (valid21 = !0, passing2 = 0);
-      let _errs83 = errors;
-      if (data33 !== null) {
-        let err84 = { instancePath: instancePath + "/between", schemaPath: "#/properties/between/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.between.oneOf[1].type, parentSchema: schema31.properties.between.oneOf[1], data: data33 };
-        vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
-      }
-      var _valid2 = _errs83 === errors;
-      if (_valid2 && valid21 ? (valid21 = !1, passing2 = [passing2, 1]) : _valid2 && (valid21 = !0, passing2 = 1), valid21)
-        errors = _errs81, vErrors !== null && (_errs81 ? vErrors.length = _errs81 : vErrors = null);
-      else {
-        let err85 = { instancePath: instancePath + "/between", schemaPath: "#/properties/between/oneOf", keyword: "oneOf", params: { passingSchemas: passing2 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.between.oneOf, parentSchema: schema31.properties.between, data: data33 };
-        vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
-      }
-    }
-    if (data.renamed !== void 0) {
-      let data34 = data.renamed;
-      if (Array.isArray(data34)) {
-        let len4 = data34.length;
-        for (let i4 = 0; i4 < len4; i4++)
-          validate40(data34[i4], { instancePath: instancePath + "/renamed/" + i4, parentData: data34, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate40.errors : vErrors.concat(validate40.errors), errors = vErrors.length);
-      } else {
-        let err86 = { instancePath: instancePath + "/renamed", schemaPath: "#/properties/renamed/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.renamed.type, parentSchema: schema31.properties.renamed, data: data34 };
-        vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
-      }
-    }
-    if (data.waivers !== void 0) {
-      let data36 = data.waivers;
-      if (Array.isArray(data36)) {
-        let len5 = data36.length;
-        for (let i5 = 0; i5 < len5; i5++)
-          validate45(data36[i5], { instancePath: instancePath + "/waivers/" + i5, parentData: data36, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate45.errors : vErrors.concat(validate45.errors), errors = vErrors.length);
-      } else {
-        let err87 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.waivers.type, parentSchema: schema31.properties.waivers, data: data36 };
-        vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
-      }
-    }
-    if (data.cost !== void 0) {
-      let data38 = data.cost, _errs92 = errors, valid26 = !1, passing3 = null, _errs93 = errors;
-      validate48(data38, { instancePath: instancePath + "/cost", parentData: data, parentDataProperty: "cost", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate48.errors : vErrors.concat(validate48.errors), errors = vErrors.length);
-      var _valid3 = _errs93 === errors;
-      _valid3 && (valid26 = !0, passing3 = 0);
-      let _errs94 = errors;
-      if (data38 !== null) {
-        let err88 = { instancePath: instancePath + "/cost", schemaPath: "#/properties/cost/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.cost.oneOf[1].type, parentSchema: schema31.properties.cost.oneOf[1], data: data38 };
-        vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
-      }
-      var _valid3 = _errs94 === errors;
-      if (_valid3 && valid26 ? (valid26 = !1, passing3 = [passing3, 1]) : _valid3 && (valid26 = !0, passing3 = 1), valid26)
-        errors = _errs92, vErrors !== null && (_errs92 ? vErrors.length = _errs92 : vErrors = null);
-      else {
-        let err89 = { instancePath: instancePath + "/cost", schemaPath: "#/properties/cost/oneOf", keyword: "oneOf", params: { passingSchemas: passing3 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.cost.oneOf, parentSchema: schema31.properties.cost, data: data38 };
-        vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
-      }
-    }
-    if (data.limits !== void 0) {
-      let data39 = data.limits;
-      if (Array.isArray(data39)) {
-        let len6 = data39.length;
-        for (let i6 = 0; i6 < len6; i6++)
-          validate52(data39[i6], { instancePath: instancePath + "/limits/" + i6, parentData: data39, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length);
-      } else {
-        let err90 = { instancePath: instancePath + "/limits", schemaPath: "#/properties/limits/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.limits.type, parentSchema: schema31.properties.limits, data: data39 };
-        vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
-      }
-    }
-    if (data.policyChanges !== void 0) {
-      let data41 = data.policyChanges;
-      if (Array.isArray(data41)) {
-        let len7 = data41.length;
-        for (let i7 = 0; i7 < len7; i7++) {
-          let data42 = data41[i7];
-          if (data42 && typeof data42 == "object" && !Array.isArray(data42)) {
-            if (data42.direction === void 0) {
-              let err91 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "direction" }, message: "must have required property 'direction'", schema: schema75.required, parentSchema: schema75, data: data42 };
-              vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
-            }
-            if (data42.of === void 0) {
-              let err92 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema75.required, parentSchema: schema75, data: data42 };
-              vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
-            }
-            if (data42.name === void 0) {
-              let err93 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema75.required, parentSchema: schema75, data: data42 };
-              vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
-            }
-            if (data42.key === void 0) {
-              let err94 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "key" }, message: "must have required property 'key'", schema: schema75.required, parentSchema: schema75, data: data42 };
-              vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
-            }
-            if (data42.from === void 0) {
-              let err95 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema75.required, parentSchema: schema75, data: data42 };
-              vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
-            }
-            if (data42.to === void 0) {
-              let err96 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "to" }, message: "must have required property 'to'", schema: schema75.required, parentSchema: schema75, data: data42 };
-              vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
-            }
-            if (data42.monthly === void 0) {
-              let err97 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "monthly" }, message: "must have required property 'monthly'", schema: schema75.required, parentSchema: schema75, data: data42 };
-              vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
-            }
-            for (let key5 in data42)
-              if (!(key5 === "direction" || key5 === "monthly" || key5 === "of" || key5 === "name" || key5 === "key" || key5 === "from" || key5 === "to")) {
-                let err98 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema75, data: data42 };
-                vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
-              }
-            if (data42.direction !== void 0) {
-              let data43 = data42.direction;
-              if (!(data43 === "tighter" || data43 === "looser" || data43 === "neither" || data43 === "unknown")) {
-                let err99 = { instancePath: instancePath + "/policyChanges/" + i7 + "/direction", schemaPath: "#/$defs/policyChange/properties/direction/enum", keyword: "enum", params: { allowedValues: schema75.properties.direction.enum }, message: "must be equal to one of the allowed values", schema: schema75.properties.direction.enum, parentSchema: schema75.properties.direction, data: data43 };
-                vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
-              }
-            }
-            if (data42.monthly !== void 0) {
-              let data44 = data42.monthly, _errs107 = errors, valid33 = !1, passing4 = null, _errs108 = errors;
-              if (data44 && typeof data44 == "object" && !Array.isArray(data44)) {
-                if (data44.currency === void 0) {
-                  let err100 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema75.properties.monthly.oneOf[0].required, parentSchema: schema75.properties.monthly.oneOf[0], data: data44 };
-                  vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
-                }
-                if (data44.difference === void 0) {
-                  let err101 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/required", keyword: "required", params: { missingProperty: "difference" }, message: "must have required property 'difference'", schema: schema75.properties.monthly.oneOf[0].required, parentSchema: schema75.properties.monthly.oneOf[0], data: data44 };
-                  vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
-                }
-                for (let key6 in data44)
-                  if (!(key6 === "currency" || key6 === "difference")) {
-                    let err102 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema75.properties.monthly.oneOf[0], data: data44 };
-                    vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
-                  }
-                if (data44.currency !== void 0) {
-                  let data45 = data44.currency;
-                  if (typeof data45 != "string") {
-                    let err103 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly/currency", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/properties/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.properties.monthly.oneOf[0].properties.currency.type, parentSchema: schema75.properties.monthly.oneOf[0].properties.currency, data: data45 };
-                    vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
-                  }
-                }
-                if (data44.difference !== void 0) {
-                  let data46 = data44.difference;
-                  if (typeof data46 != "string") {
-                    let err104 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly/difference", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/properties/difference/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.properties.monthly.oneOf[0].properties.difference.type, parentSchema: schema75.properties.monthly.oneOf[0].properties.difference, data: data46 };
-                    vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
-                  }
-                }
-              } else {
-                let err105 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema75.properties.monthly.oneOf[0].type, parentSchema: schema75.properties.monthly.oneOf[0], data: data44 };
-                vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
-              }
-              var _valid4 = _errs108 === errors;
-              _valid4 && (valid33 = !0, passing4 = 0);
-              let _errs115 = errors;
-              if (data44 !== null) {
-                let err106 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema75.properties.monthly.oneOf[1].type, parentSchema: schema75.properties.monthly.oneOf[1], data: data44 };
-                vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
-              }
-              var _valid4 = _errs115 === errors;
-              if (_valid4 && valid33 ? (valid33 = !1, passing4 = [passing4, 1]) : _valid4 && (valid33 = !0, passing4 = 1), valid33)
-                errors = _errs107, vErrors !== null && (_errs107 ? vErrors.length = _errs107 : vErrors = null);
-              else {
-                let err107 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf", keyword: "oneOf", params: { passingSchemas: passing4 }, message: "must match exactly one schema in oneOf", schema: schema75.properties.monthly.oneOf, parentSchema: schema75.properties.monthly, data: data44 };
-                vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
-              }
-            }
-            if (data42.of !== void 0) {
-              let data47 = data42.of;
-              if (!(data47 === "rule" || data47 === "waiver" || data47 === "price-list" || data47 === "settings" || data47 === "readings" || data47 === "surveys" || data47 === "server" || data47 === "procedures")) {
-                let err108 = { instancePath: instancePath + "/policyChanges/" + i7 + "/of", schemaPath: "#/$defs/policyChange/properties/of/enum", keyword: "enum", params: { allowedValues: schema75.properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema75.properties.of.enum, parentSchema: schema75.properties.of, data: data47 };
-                vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
-              }
-            }
-            if (data42.name !== void 0) {
-              let data48 = data42.name;
-              if (typeof data48 != "string") {
-                let err109 = { instancePath: instancePath + "/policyChanges/" + i7 + "/name", schemaPath: "#/$defs/policyChange/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.properties.name.type, parentSchema: schema75.properties.name, data: data48 };
-                vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
-              }
-            }
-            if (data42.key !== void 0) {
-              let data49 = data42.key;
-              if (typeof data49 != "string" && data49 !== null) {
-                let err110 = { instancePath: instancePath + "/policyChanges/" + i7 + "/key", schemaPath: "#/$defs/policyChange/properties/key/type", keyword: "type", params: { type: schema75.properties.key.type }, message: "must be string,null", schema: schema75.properties.key.type, parentSchema: schema75.properties.key, data: data49 };
-                vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
-              }
-            }
-            if (data42.from !== void 0) {
-              let data50 = data42.from;
-              if (typeof data50 != "string" && data50 !== null) {
-                let err111 = { instancePath: instancePath + "/policyChanges/" + i7 + "/from", schemaPath: "#/$defs/policyChange/properties/from/type", keyword: "type", params: { type: schema75.properties.from.type }, message: "must be string,null", schema: schema75.properties.from.type, parentSchema: schema75.properties.from, data: data50 };
-                vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
-              }
-            }
-            if (data42.to !== void 0) {
-              let data51 = data42.to;
-              if (typeof data51 != "string" && data51 !== null) {
-                let err112 = { instancePath: instancePath + "/policyChanges/" + i7 + "/to", schemaPath: "#/$defs/policyChange/properties/to/type", keyword: "type", params: { type: schema75.properties.to.type }, message: "must be string,null", schema: schema75.properties.to.type, parentSchema: schema75.properties.to, data: data51 };
-                vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
-              }
-            }
-          } else {
-            let err113 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema75.type, parentSchema: schema75, data: data42 };
-            vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
+        if (data30.note !== void 0) {
+          let data33 = data30.note;
+          if (!(typeof data33 == "number" && !(data33 % 1) && !isNaN(data33) && isFinite(data33))) {
+            let err81 = { instancePath: instancePath + "/open/note", schemaPath: "#/$defs/counts/properties/note/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema56.properties.note.type, parentSchema: schema56.properties.note, data: data33 };
+            vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
+          }
+          if (typeof data33 == "number" && isFinite(data33) && (data33 < 0 || isNaN(data33))) {
+            let err82 = { instancePath: instancePath + "/open/note", schemaPath: "#/$defs/counts/properties/note/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema56.properties.note, data: data33 };
+            vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
           }
         }
       } else {
-        let err114 = { instancePath: instancePath + "/policyChanges", schemaPath: "#/properties/policyChanges/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.policyChanges.type, parentSchema: schema31.properties.policyChanges, data: data41 };
-        vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
+        let err83 = { instancePath: instancePath + "/open", schemaPath: "#/$defs/counts/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema56.type, parentSchema: schema56, data: data30 };
+        vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
+      }
+      var _valid1 = _errs69 === errors;
+      _valid1 && (valid18 = !0, passing1 = 0);
+      let _errs79 = errors;
+      if (data30 !== null) {
+        let err84 = { instancePath: instancePath + "/open", schemaPath: "#/properties/open/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.open.oneOf[1].type, parentSchema: schema31.properties.open.oneOf[1], data: data30 };
+        vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
+      }
+      var _valid1 = _errs79 === errors;
+      if (_valid1 && valid18 ? (valid18 = !1, passing1 = [passing1, 1]) : _valid1 && (valid18 = !0, passing1 = 1), valid18)
+        errors = _errs68, vErrors !== null && (_errs68 ? vErrors.length = _errs68 : vErrors = null);
+      else {
+        let err85 = { instancePath: instancePath + "/open", schemaPath: "#/properties/open/oneOf", keyword: "oneOf", params: { passingSchemas: passing1 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.open.oneOf, parentSchema: schema31.properties.open, data: data30 };
+        vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
       }
     }
-    if (data.proposed !== void 0) {
-      let data52 = data.proposed, _errs127 = errors, valid35 = !1, passing5 = null, _errs128 = errors;
-      validate54(data52, { instancePath: instancePath + "/proposed", parentData: data, parentDataProperty: "proposed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length);
-      var _valid5 = _errs128 === errors;
-      _valid5 && (valid35 = !0, passing5 = 0);
-      let _errs129 = errors;
-      if (data52 !== null) {
-        let err115 = { instancePath: instancePath + "/proposed", schemaPath: "#/properties/proposed/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.proposed.oneOf[1].type, parentSchema: schema31.properties.proposed.oneOf[1], data: data52 };
-        vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
+    if (data.between !== void 0) {
+      let data34 = data.between, _errs82 = errors, valid21 = !1, passing2 = null, _errs83 = errors;
+      validate35(data34, { instancePath: instancePath + "/between", parentData: data, parentDataProperty: "between", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate35.errors : vErrors.concat(validate35.errors), errors = vErrors.length);
+      var _valid2 = _errs83 === errors;
+      _valid2 && (valid21 = !0, passing2 = 0);
+      let _errs84 = errors;
+      if (data34 !== null) {
+        let err86 = { instancePath: instancePath + "/between", schemaPath: "#/properties/between/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.between.oneOf[1].type, parentSchema: schema31.properties.between.oneOf[1], data: data34 };
+        vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
       }
-      var _valid5 = _errs129 === errors;
-      if (_valid5 && valid35 ? (valid35 = !1, passing5 = [passing5, 1]) : _valid5 && (valid35 = !0, passing5 = 1), valid35)
-        errors = _errs127, vErrors !== null && (_errs127 ? vErrors.length = _errs127 : vErrors = null);
+      var _valid2 = _errs84 === errors;
+      if (_valid2 && valid21 ? (valid21 = !1, passing2 = [passing2, 1]) : _valid2 && (valid21 = !0, passing2 = 1), valid21)
+        errors = _errs82, vErrors !== null && (_errs82 ? vErrors.length = _errs82 : vErrors = null);
       else {
-        let err116 = { instancePath: instancePath + "/proposed", schemaPath: "#/properties/proposed/oneOf", keyword: "oneOf", params: { passingSchemas: passing5 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.proposed.oneOf, parentSchema: schema31.properties.proposed, data: data52 };
+        let err87 = { instancePath: instancePath + "/between", schemaPath: "#/properties/between/oneOf", keyword: "oneOf", params: { passingSchemas: passing2 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.between.oneOf, parentSchema: schema31.properties.between, data: data34 };
+        vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
+      }
+    }
+    if (data.renamed !== void 0) {
+      let data35 = data.renamed;
+      if (Array.isArray(data35)) {
+        let len4 = data35.length;
+        for (let i4 = 0; i4 < len4; i4++)
+          validate40(data35[i4], { instancePath: instancePath + "/renamed/" + i4, parentData: data35, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate40.errors : vErrors.concat(validate40.errors), errors = vErrors.length);
+      } else {
+        let err88 = { instancePath: instancePath + "/renamed", schemaPath: "#/properties/renamed/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.renamed.type, parentSchema: schema31.properties.renamed, data: data35 };
+        vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
+      }
+    }
+    if (data.waivers !== void 0) {
+      let data37 = data.waivers;
+      if (Array.isArray(data37)) {
+        let len5 = data37.length;
+        for (let i5 = 0; i5 < len5; i5++)
+          validate45(data37[i5], { instancePath: instancePath + "/waivers/" + i5, parentData: data37, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate45.errors : vErrors.concat(validate45.errors), errors = vErrors.length);
+      } else {
+        let err89 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.waivers.type, parentSchema: schema31.properties.waivers, data: data37 };
+        vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
+      }
+    }
+    if (data.cost !== void 0) {
+      let data39 = data.cost, _errs93 = errors, valid26 = !1, passing3 = null, _errs94 = errors;
+      validate48(data39, { instancePath: instancePath + "/cost", parentData: data, parentDataProperty: "cost", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate48.errors : vErrors.concat(validate48.errors), errors = vErrors.length);
+      var _valid3 = _errs94 === errors;
+      _valid3 && (valid26 = !0, passing3 = 0);
+      let _errs95 = errors;
+      if (data39 !== null) {
+        let err90 = { instancePath: instancePath + "/cost", schemaPath: "#/properties/cost/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.cost.oneOf[1].type, parentSchema: schema31.properties.cost.oneOf[1], data: data39 };
+        vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
+      }
+      var _valid3 = _errs95 === errors;
+      if (_valid3 && valid26 ? (valid26 = !1, passing3 = [passing3, 1]) : _valid3 && (valid26 = !0, passing3 = 1), valid26)
+        errors = _errs93, vErrors !== null && (_errs93 ? vErrors.length = _errs93 : vErrors = null);
+      else {
+        let err91 = { instancePath: instancePath + "/cost", schemaPath: "#/properties/cost/oneOf", keyword: "oneOf", params: { passingSchemas: passing3 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.cost.oneOf, parentSchema: schema31.properties.cost, data: data39 };
+        vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
+      }
+    }
+    if (data.limits !== void 0) {
+      let data40 = data.limits;
+      if (Array.isArray(data40)) {
+        let len6 = data40.length;
+        for (let i6 = 0; i6 < len6; i6++)
+          validate52(data40[i6], { instancePath: instancePath + "/limits/" + i6, parentData: data40, parentDataProperty: i6, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length);
+      } else {
+        let err92 = { instancePath: instancePath + "/limits", schemaPath: "#/properties/limits/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.limits.type, parentSchema: schema31.properties.limits, data: data40 };
+        vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+      }
+    }
+    if (data.policyChanges !== void 0) {
+      let data42 = data.policyChanges;
+      if (Array.isArray(data42)) {
+        let len7 = data42.length;
+        for (let i7 = 0; i7 < len7; i7++) {
+          let data43 = data42[i7];
+          if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
+            if (data43.direction === void 0) {
+              let err93 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "direction" }, message: "must have required property 'direction'", schema: schema75.required, parentSchema: schema75, data: data43 };
+              vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+            }
+            if (data43.of === void 0) {
+              let err94 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema75.required, parentSchema: schema75, data: data43 };
+              vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
+            }
+            if (data43.name === void 0) {
+              let err95 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema75.required, parentSchema: schema75, data: data43 };
+              vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
+            }
+            if (data43.key === void 0) {
+              let err96 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "key" }, message: "must have required property 'key'", schema: schema75.required, parentSchema: schema75, data: data43 };
+              vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+            }
+            if (data43.from === void 0) {
+              let err97 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema75.required, parentSchema: schema75, data: data43 };
+              vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+            }
+            if (data43.to === void 0) {
+              let err98 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "to" }, message: "must have required property 'to'", schema: schema75.required, parentSchema: schema75, data: data43 };
+              vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
+            }
+            if (data43.monthly === void 0) {
+              let err99 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "monthly" }, message: "must have required property 'monthly'", schema: schema75.required, parentSchema: schema75, data: data43 };
+              vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+            }
+            for (let key5 in data43)
+              if (!(key5 === "direction" || key5 === "monthly" || key5 === "of" || key5 === "name" || key5 === "key" || key5 === "from" || key5 === "to")) {
+                let err100 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema75, data: data43 };
+                vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
+              }
+            if (data43.direction !== void 0) {
+              let data44 = data43.direction;
+              if (!(data44 === "tighter" || data44 === "looser" || data44 === "neither" || data44 === "unknown")) {
+                let err101 = { instancePath: instancePath + "/policyChanges/" + i7 + "/direction", schemaPath: "#/$defs/policyChange/properties/direction/enum", keyword: "enum", params: { allowedValues: schema75.properties.direction.enum }, message: "must be equal to one of the allowed values", schema: schema75.properties.direction.enum, parentSchema: schema75.properties.direction, data: data44 };
+                vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
+              }
+            }
+            if (data43.monthly !== void 0) {
+              let data45 = data43.monthly, _errs108 = errors, valid33 = !1, passing4 = null, _errs109 = errors;
+              if (data45 && typeof data45 == "object" && !Array.isArray(data45)) {
+                if (data45.currency === void 0) {
+                  let err102 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema75.properties.monthly.oneOf[0].required, parentSchema: schema75.properties.monthly.oneOf[0], data: data45 };
+                  vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
+                }
+                if (data45.difference === void 0) {
+                  let err103 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/required", keyword: "required", params: { missingProperty: "difference" }, message: "must have required property 'difference'", schema: schema75.properties.monthly.oneOf[0].required, parentSchema: schema75.properties.monthly.oneOf[0], data: data45 };
+                  vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
+                }
+                for (let key6 in data45)
+                  if (!(key6 === "currency" || key6 === "difference")) {
+                    let err104 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema75.properties.monthly.oneOf[0], data: data45 };
+                    vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
+                  }
+                if (data45.currency !== void 0) {
+                  let data46 = data45.currency;
+                  if (typeof data46 != "string") {
+                    let err105 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly/currency", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/properties/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.properties.monthly.oneOf[0].properties.currency.type, parentSchema: schema75.properties.monthly.oneOf[0].properties.currency, data: data46 };
+                    vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
+                  }
+                }
+                if (data45.difference !== void 0) {
+                  let data47 = data45.difference;
+                  if (typeof data47 != "string") {
+                    let err106 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly/difference", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/properties/difference/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.properties.monthly.oneOf[0].properties.difference.type, parentSchema: schema75.properties.monthly.oneOf[0].properties.difference, data: data47 };
+                    vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+                  }
+                }
+              } else {
+                let err107 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema75.properties.monthly.oneOf[0].type, parentSchema: schema75.properties.monthly.oneOf[0], data: data45 };
+                vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
+              }
+              var _valid4 = _errs109 === errors;
+              _valid4 && (valid33 = !0, passing4 = 0);
+              let _errs116 = errors;
+              if (data45 !== null) {
+                let err108 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema75.properties.monthly.oneOf[1].type, parentSchema: schema75.properties.monthly.oneOf[1], data: data45 };
+                vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
+              }
+              var _valid4 = _errs116 === errors;
+              if (_valid4 && valid33 ? (valid33 = !1, passing4 = [passing4, 1]) : _valid4 && (valid33 = !0, passing4 = 1), valid33)
+                errors = _errs108, vErrors !== null && (_errs108 ? vErrors.length = _errs108 : vErrors = null);
+              else {
+                let err109 = { instancePath: instancePath + "/policyChanges/" + i7 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf", keyword: "oneOf", params: { passingSchemas: passing4 }, message: "must match exactly one schema in oneOf", schema: schema75.properties.monthly.oneOf, parentSchema: schema75.properties.monthly, data: data45 };
+                vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
+              }
+            }
+            if (data43.of !== void 0) {
+              let data48 = data43.of;
+              if (!(data48 === "rule" || data48 === "waiver" || data48 === "price-list" || data48 === "settings" || data48 === "readings" || data48 === "surveys" || data48 === "server" || data48 === "procedures")) {
+                let err110 = { instancePath: instancePath + "/policyChanges/" + i7 + "/of", schemaPath: "#/$defs/policyChange/properties/of/enum", keyword: "enum", params: { allowedValues: schema75.properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema75.properties.of.enum, parentSchema: schema75.properties.of, data: data48 };
+                vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
+              }
+            }
+            if (data43.name !== void 0) {
+              let data49 = data43.name;
+              if (typeof data49 != "string") {
+                let err111 = { instancePath: instancePath + "/policyChanges/" + i7 + "/name", schemaPath: "#/$defs/policyChange/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.properties.name.type, parentSchema: schema75.properties.name, data: data49 };
+                vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
+              }
+            }
+            if (data43.key !== void 0) {
+              let data50 = data43.key;
+              if (typeof data50 != "string" && data50 !== null) {
+                let err112 = { instancePath: instancePath + "/policyChanges/" + i7 + "/key", schemaPath: "#/$defs/policyChange/properties/key/type", keyword: "type", params: { type: schema75.properties.key.type }, message: "must be string,null", schema: schema75.properties.key.type, parentSchema: schema75.properties.key, data: data50 };
+                vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
+              }
+            }
+            if (data43.from !== void 0) {
+              let data51 = data43.from;
+              if (typeof data51 != "string" && data51 !== null) {
+                let err113 = { instancePath: instancePath + "/policyChanges/" + i7 + "/from", schemaPath: "#/$defs/policyChange/properties/from/type", keyword: "type", params: { type: schema75.properties.from.type }, message: "must be string,null", schema: schema75.properties.from.type, parentSchema: schema75.properties.from, data: data51 };
+                vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
+              }
+            }
+            if (data43.to !== void 0) {
+              let data52 = data43.to;
+              if (typeof data52 != "string" && data52 !== null) {
+                let err114 = { instancePath: instancePath + "/policyChanges/" + i7 + "/to", schemaPath: "#/$defs/policyChange/properties/to/type", keyword: "type", params: { type: schema75.properties.to.type }, message: "must be string,null", schema: schema75.properties.to.type, parentSchema: schema75.properties.to, data: data52 };
+                vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
+              }
+            }
+          } else {
+            let err115 = { instancePath: instancePath + "/policyChanges/" + i7, schemaPath: "#/$defs/policyChange/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema75.type, parentSchema: schema75, data: data43 };
+            vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
+          }
+        }
+      } else {
+        let err116 = { instancePath: instancePath + "/policyChanges", schemaPath: "#/properties/policyChanges/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.policyChanges.type, parentSchema: schema31.properties.policyChanges, data: data42 };
         vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
       }
     }
-    if (data.tried !== void 0) {
-      let data53 = data.tried, _errs132 = errors, valid36 = !1, passing6 = null, _errs133 = errors;
-      validate54(data53, { instancePath: instancePath + "/tried", parentData: data, parentDataProperty: "tried", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length);
-      var _valid6 = _errs133 === errors;
-      _valid6 && (valid36 = !0, passing6 = 0);
-      let _errs134 = errors;
+    if (data.proposed !== void 0) {
+      let data53 = data.proposed, _errs128 = errors, valid35 = !1, passing5 = null, _errs129 = errors;
+      validate54(data53, { instancePath: instancePath + "/proposed", parentData: data, parentDataProperty: "proposed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length);
+      var _valid5 = _errs129 === errors;
+      _valid5 && (valid35 = !0, passing5 = 0);
+      let _errs130 = errors;
       if (data53 !== null) {
-        let err117 = { instancePath: instancePath + "/tried", schemaPath: "#/properties/tried/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.tried.oneOf[1].type, parentSchema: schema31.properties.tried.oneOf[1], data: data53 };
+        let err117 = { instancePath: instancePath + "/proposed", schemaPath: "#/properties/proposed/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.proposed.oneOf[1].type, parentSchema: schema31.properties.proposed.oneOf[1], data: data53 };
         vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
       }
-      var _valid6 = _errs134 === errors;
-      if (_valid6 && valid36 ? (valid36 = !1, passing6 = [passing6, 1]) : _valid6 && (valid36 = !0, passing6 = 1), valid36)
-        errors = _errs132, vErrors !== null && (_errs132 ? vErrors.length = _errs132 : vErrors = null);
+      var _valid5 = _errs130 === errors;
+      if (_valid5 && valid35 ? (valid35 = !1, passing5 = [passing5, 1]) : _valid5 && (valid35 = !0, passing5 = 1), valid35)
+        errors = _errs128, vErrors !== null && (_errs128 ? vErrors.length = _errs128 : vErrors = null);
       else {
-        let err118 = { instancePath: instancePath + "/tried", schemaPath: "#/properties/tried/oneOf", keyword: "oneOf", params: { passingSchemas: passing6 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.tried.oneOf, parentSchema: schema31.properties.tried, data: data53 };
+        let err118 = { instancePath: instancePath + "/proposed", schemaPath: "#/properties/proposed/oneOf", keyword: "oneOf", params: { passingSchemas: passing5 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.proposed.oneOf, parentSchema: schema31.properties.proposed, data: data53 };
         vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
       }
     }
-    if (data.problems !== void 0) {
-      let data54 = data.problems;
-      if (Array.isArray(data54)) {
-        let len8 = data54.length;
-        for (let i8 = 0; i8 < len8; i8++)
-          validate23(data54[i8], { instancePath: instancePath + "/problems/" + i8, parentData: data54, parentDataProperty: i8, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate23.errors : vErrors.concat(validate23.errors), errors = vErrors.length);
-      } else {
-        let err119 = { instancePath: instancePath + "/problems", schemaPath: "#/properties/problems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.problems.type, parentSchema: schema31.properties.problems, data: data54 };
+    if (data.tried !== void 0) {
+      let data54 = data.tried, _errs133 = errors, valid36 = !1, passing6 = null, _errs134 = errors;
+      validate54(data54, { instancePath: instancePath + "/tried", parentData: data, parentDataProperty: "tried", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors), errors = vErrors.length);
+      var _valid6 = _errs134 === errors;
+      _valid6 && (valid36 = !0, passing6 = 0);
+      let _errs135 = errors;
+      if (data54 !== null) {
+        let err119 = { instancePath: instancePath + "/tried", schemaPath: "#/properties/tried/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.tried.oneOf[1].type, parentSchema: schema31.properties.tried.oneOf[1], data: data54 };
         vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
+      }
+      var _valid6 = _errs135 === errors;
+      if (_valid6 && valid36 ? (valid36 = !1, passing6 = [passing6, 1]) : _valid6 && (valid36 = !0, passing6 = 1), valid36)
+        errors = _errs133, vErrors !== null && (_errs133 ? vErrors.length = _errs133 : vErrors = null);
+      else {
+        let err120 = { instancePath: instancePath + "/tried", schemaPath: "#/properties/tried/oneOf", keyword: "oneOf", params: { passingSchemas: passing6 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.tried.oneOf, parentSchema: schema31.properties.tried, data: data54 };
+        vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
+      }
+    }
+    if (data.problems !== void 0) {
+      let data55 = data.problems;
+      if (Array.isArray(data55)) {
+        let len8 = data55.length;
+        for (let i8 = 0; i8 < len8; i8++)
+          validate23(data55[i8], { instancePath: instancePath + "/problems/" + i8, parentData: data55, parentDataProperty: i8, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate23.errors : vErrors.concat(validate23.errors), errors = vErrors.length);
+      } else {
+        let err121 = { instancePath: instancePath + "/problems", schemaPath: "#/properties/problems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.problems.type, parentSchema: schema31.properties.problems, data: data55 };
+        vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
       }
     }
   } else {
-    let err120 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.type, parentSchema: schema31, data };
-    vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
+    let err122 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.type, parentSchema: schema31, data };
+    vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
   }
   return validate20.errors = vErrors, errors === 0;
 }
@@ -6467,7 +6478,7 @@ function validate166(data, { instancePath = "", parentData, parentDataProperty, 
   return validate166.errors = vErrors, errors === 0;
 }
 validate166.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate194, schema241 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["north-quay"] }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, examples: [["imagery", "ledger"]], description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, packs: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["fleet"] }, description: "Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed. At most 50.", additionalProperties: { title: "PackSettings", type: "object", additionalProperties: !1, required: ["repository", "commit", "path", "sha256"], description: "One pack: where it is kept, and which of its versions is meant.", properties: { repository: { type: "string", maxLength: 2e3, pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and no sign that RFC 3986 does not give a URL.", examples: ["https://git.example.org/fleet/storage-policy.git"] }, commit: { type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, path: { $ref: "#/$defs/folder", description: "The file, from the root of that repository.", examples: ["policies/fleet.yaml"] }, sha256: { type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] } } } }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to; in JSON it may be a list of them." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema243 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema255 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern160 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), pattern171 = new RegExp("^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", "u"), pattern172 = new RegExp("^([0-9a-f]{40}|[0-9a-f]{64})$", "u"), pattern174 = new RegExp("^[0-9a-f]{64}$", "u");
+var settings = validate194, schema241 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { format: { enum: ["ullage-files-1"], default: "ullage-files-1", description: "The version of the formats that people write: of this file and of all estate files, price lists, rule packs, waivers, procedures and readings beside it." }, currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["north-quay"] }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, examples: [["imagery", "ledger"]], description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, packs: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["fleet"] }, description: "Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed. At most 50.", additionalProperties: { title: "PackSettings", type: "object", additionalProperties: !1, required: ["repository", "commit", "path", "sha256"], description: "One pack: where it is kept, and which of its versions is meant.", properties: { repository: { type: "string", maxLength: 2e3, pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and no sign that RFC 3986 does not give a URL.", examples: ["https://git.example.org/fleet/storage-policy.git"] }, commit: { type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, path: { $ref: "#/$defs/folder", description: "The file, from the root of that repository.", examples: ["policies/fleet.yaml"] }, sha256: { type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] } } } }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to; in JSON it may be a list of them." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema243 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema255 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern160 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), pattern171 = new RegExp("^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", "u"), pattern172 = new RegExp("^([0-9a-f]{40}|[0-9a-f]{64})$", "u"), pattern174 = new RegExp("^[0-9a-f]{64}$", "u");
 function validate194(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate194.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -6476,745 +6487,752 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites" || key0 === "teams" || key0 === "packs" || key0 === "provider-list")) {
+      if (!(key0 === "format" || key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites" || key0 === "teams" || key0 === "packs" || key0 === "provider-list")) {
         let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
+    if (data.format !== void 0) {
+      let data0 = data.format;
+      if (data0 !== "ullage-files-1") {
+        let err2 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/enum", keyword: "enum", params: { allowedValues: schema241.properties.format.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties.format.enum, parentSchema: schema241.properties.format, data: data0 };
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    }
     if (data.currency !== void 0) {
-      let data0 = data.currency;
-      if (typeof data0 == "string") {
-        if (!pattern87.test(data0)) {
-          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema160, data: data0 };
-          vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      let data1 = data.currency;
+      if (typeof data1 == "string") {
+        if (!pattern87.test(data1)) {
+          let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema160, data: data1 };
+          vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
       } else {
-        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema160.type, parentSchema: schema160, data: data0 };
-        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+        let err4 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema160.type, parentSchema: schema160, data: data1 };
+        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
     if (data.month !== void 0) {
-      let data1 = data.month;
-      if (typeof data1 != "string") {
-        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.month.type, parentSchema: schema241.properties.month, data: data1 };
-        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
-      }
-      if (!(data1 === "730 h" || data1 === "calendar")) {
-        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema241.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties.month.enum, parentSchema: schema241.properties.month, data: data1 };
+      let data2 = data.month;
+      if (typeof data2 != "string") {
+        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.month.type, parentSchema: schema241.properties.month, data: data2 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+      if (!(data2 === "730 h" || data2 === "calendar")) {
+        let err6 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema241.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties.month.enum, parentSchema: schema241.properties.month, data: data2 };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
     if (data.paths !== void 0) {
-      let data2 = data.paths;
-      if (data2 && typeof data2 == "object" && !Array.isArray(data2)) {
-        for (let key1 in data2)
+      let data3 = data.paths;
+      if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
+        for (let key1 in data3)
           if (!(key1 === "storage" || key1 === "prices" || key1 === "policies" || key1 === "waivers" || key1 === "readings" || key1 === "surveys" || key1 === "procedures")) {
-            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.paths, data: data2 };
-            vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+            let err7 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.paths, data: data3 };
+            vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
           }
-        if (data2.storage !== void 0) {
-          let data3 = data2.storage;
-          if (typeof data3 == "string") {
-            if (!pattern160.test(data3)) {
-              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data3 };
-              vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
-            }
-          } else {
-            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data3 };
-            vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
-          }
-        }
-        if (data2.prices !== void 0) {
-          let data4 = data2.prices;
+        if (data3.storage !== void 0) {
+          let data4 = data3.storage;
           if (typeof data4 == "string") {
             if (!pattern160.test(data4)) {
-              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data4 };
-              vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+              let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data4 };
+              vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
             }
           } else {
-            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data4 };
-            vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+            let err9 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data4 };
+            vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
         }
-        if (data2.policies !== void 0) {
-          let data5 = data2.policies;
+        if (data3.prices !== void 0) {
+          let data5 = data3.prices;
           if (typeof data5 == "string") {
             if (!pattern160.test(data5)) {
-              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data5 };
-              vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+              let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data5 };
+              vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
             }
           } else {
-            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data5 };
-            vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+            let err11 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data5 };
+            vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
           }
         }
-        if (data2.waivers !== void 0) {
-          let data6 = data2.waivers;
+        if (data3.policies !== void 0) {
+          let data6 = data3.policies;
           if (typeof data6 == "string") {
             if (!pattern160.test(data6)) {
-              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data6 };
-              vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+              let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data6 };
+              vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
             }
           } else {
-            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data6 };
-            vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+            let err13 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data6 };
+            vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
           }
         }
-        if (data2.readings !== void 0) {
-          let data7 = data2.readings;
+        if (data3.waivers !== void 0) {
+          let data7 = data3.waivers;
           if (typeof data7 == "string") {
             if (!pattern160.test(data7)) {
-              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data7 };
-              vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+              let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data7 };
+              vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
             }
           } else {
-            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data7 };
-            vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+            let err15 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data7 };
+            vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
           }
         }
-        if (data2.surveys !== void 0) {
-          let data8 = data2.surveys;
+        if (data3.readings !== void 0) {
+          let data8 = data3.readings;
           if (typeof data8 == "string") {
             if (!pattern160.test(data8)) {
-              let err17 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data8 };
-              vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+              let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data8 };
+              vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           } else {
-            let err18 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data8 };
-            vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+            let err17 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data8 };
+            vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
           }
         }
-        if (data2.procedures !== void 0) {
-          let data9 = data2.procedures;
+        if (data3.surveys !== void 0) {
+          let data9 = data3.surveys;
           if (typeof data9 == "string") {
             if (!pattern160.test(data9)) {
-              let err19 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data9 };
-              vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+              let err18 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data9 };
+              vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
             }
           } else {
-            let err20 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data9 };
-            vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+            let err19 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data9 };
+            vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+          }
+        }
+        if (data3.procedures !== void 0) {
+          let data10 = data3.procedures;
+          if (typeof data10 == "string") {
+            if (!pattern160.test(data10)) {
+              let err20 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data10 };
+              vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+            }
+          } else {
+            let err21 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data10 };
+            vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
       } else {
-        let err21 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.paths.type, parentSchema: schema241.properties.paths, data: data2 };
-        vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+        let err22 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.paths.type, parentSchema: schema241.properties.paths, data: data3 };
+        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
     if (data.sites !== void 0) {
-      let data10 = data.sites;
-      if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
-        for (let key2 in data10) {
-          let _errs33 = errors;
+      let data11 = data.sites;
+      if (data11 && typeof data11 == "object" && !Array.isArray(data11)) {
+        for (let key2 in data11) {
+          let _errs34 = errors;
           if (typeof key2 == "string") {
             if (!pattern13.test(key2)) {
-              let err22 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: key2, propertyName: key2 };
-              vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+              let err23 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: key2, propertyName: key2 };
+              vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
             }
           } else {
-            let err23 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: key2, propertyName: key2 };
-            vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
-          }
-          var valid10 = _errs33 === errors;
-          if (!valid10) {
-            let err24 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema241.properties.sites.propertyNames, parentSchema: schema241.properties.sites, data: data10 };
+            let err24 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: key2, propertyName: key2 };
             vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
           }
+          var valid10 = _errs34 === errors;
+          if (!valid10) {
+            let err25 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema241.properties.sites.propertyNames, parentSchema: schema241.properties.sites, data: data11 };
+            vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+          }
         }
-        for (let key3 in data10) {
-          let data11 = data10[key3];
-          if (data11 && typeof data11 == "object" && !Array.isArray(data11)) {
-            for (let key4 in data11)
+        for (let key3 in data11) {
+          let data12 = data11[key3];
+          if (data12 && typeof data12 == "object" && !Array.isArray(data12)) {
+            for (let key4 in data12)
               if (!(key4 === "quota" || key4 === "attachment-slots")) {
-                let err25 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.sites.additionalProperties, data: data11 };
-                vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+                let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.sites.additionalProperties, data: data12 };
+                vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
-            if (data11.quota !== void 0) {
-              let data12 = data11.quota;
-              if (data12 && typeof data12 == "object" && !Array.isArray(data12)) {
-                for (let key5 in data12)
+            if (data12.quota !== void 0) {
+              let data13 = data12.quota;
+              if (data13 && typeof data13 == "object" && !Array.isArray(data13)) {
+                for (let key5 in data13)
                   if (!(key5 === "volumes" || key5 === "size")) {
-                    let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.sites.additionalProperties.properties.quota, data: data12 };
-                    vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
-                  }
-                if (data12.volumes !== void 0) {
-                  let data13 = data12.volumes;
-                  if (!(typeof data13 == "number" && !(data13 % 1) && !isNaN(data13) && isFinite(data13))) {
-                    let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema241.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema241.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data13 };
+                    let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.sites.additionalProperties.properties.quota, data: data13 };
                     vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
                   }
-                  if (typeof data13 == "number" && isFinite(data13) && (data13 < 0 || isNaN(data13))) {
-                    let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema241.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data13 };
+                if (data13.volumes !== void 0) {
+                  let data14 = data13.volumes;
+                  if (!(typeof data14 == "number" && !(data14 % 1) && !isNaN(data14) && isFinite(data14))) {
+                    let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema241.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema241.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data14 };
                     vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                   }
+                  if (typeof data14 == "number" && isFinite(data14) && (data14 < 0 || isNaN(data14))) {
+                    let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema241.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data14 };
+                    vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+                  }
                 }
-                if (data12.size !== void 0) {
-                  let data14 = data12.size;
-                  if (typeof data14 == "string") {
-                    if (!pattern26.test(data14)) {
-                      let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema92, data: data14 };
-                      vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+                if (data13.size !== void 0) {
+                  let data15 = data13.size;
+                  if (typeof data15 == "string") {
+                    if (!pattern26.test(data15)) {
+                      let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema92, data: data15 };
+                      vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
                     }
                   } else {
-                    let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema92.type, parentSchema: schema92, data: data14 };
-                    vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+                    let err31 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema92.type, parentSchema: schema92, data: data15 };
+                    vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
                   }
                 }
               } else {
-                let err31 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema241.properties.sites.additionalProperties.properties.quota, data: data12 };
-                vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
-              }
-            }
-            if (data11["attachment-slots"] !== void 0) {
-              let data15 = data11["attachment-slots"];
-              if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
-                let err32 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema241.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema241.properties.sites.additionalProperties.properties["attachment-slots"], data: data15 };
+                let err32 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema241.properties.sites.additionalProperties.properties.quota, data: data13 };
                 vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
               }
-              if (typeof data15 == "number" && isFinite(data15) && (data15 < 0 || isNaN(data15))) {
-                let err33 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema241.properties.sites.additionalProperties.properties["attachment-slots"], data: data15 };
+            }
+            if (data12["attachment-slots"] !== void 0) {
+              let data16 = data12["attachment-slots"];
+              if (!(typeof data16 == "number" && !(data16 % 1) && !isNaN(data16) && isFinite(data16))) {
+                let err33 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema241.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema241.properties.sites.additionalProperties.properties["attachment-slots"], data: data16 };
                 vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+              }
+              if (typeof data16 == "number" && isFinite(data16) && (data16 < 0 || isNaN(data16))) {
+                let err34 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema241.properties.sites.additionalProperties.properties["attachment-slots"], data: data16 };
+                vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
               }
             }
           } else {
-            let err34 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.sites.additionalProperties.type, parentSchema: schema241.properties.sites.additionalProperties, data: data11 };
-            vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+            let err35 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.sites.additionalProperties.type, parentSchema: schema241.properties.sites.additionalProperties, data: data12 };
+            vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
           }
         }
       } else {
-        let err35 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.sites.type, parentSchema: schema241.properties.sites, data: data10 };
-        vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+        let err36 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.sites.type, parentSchema: schema241.properties.sites, data: data11 };
+        vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
     if (data.teams !== void 0) {
-      let data16 = data.teams;
-      if (Array.isArray(data16)) {
-        if (data16.length < 1) {
-          let err36 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema241.properties.teams, data: data16 };
-          vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+      let data17 = data.teams;
+      if (Array.isArray(data17)) {
+        if (data17.length < 1) {
+          let err37 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema241.properties.teams, data: data17 };
+          vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
         }
-        let len0 = data16.length;
+        let len0 = data17.length;
         for (let i0 = 0; i0 < len0; i0++) {
-          let data17 = data16[i0];
-          if (typeof data17 == "string") {
-            if (!pattern13.test(data17)) {
-              let err37 = { instancePath: instancePath + "/teams/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data17 };
-              vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+          let data18 = data17[i0];
+          if (typeof data18 == "string") {
+            if (!pattern13.test(data18)) {
+              let err38 = { instancePath: instancePath + "/teams/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data18 };
+              vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
           } else {
-            let err38 = { instancePath: instancePath + "/teams/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data17 };
-            vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+            let err39 = { instancePath: instancePath + "/teams/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data18 };
+            vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
           }
         }
-        let i1 = data16.length, j0;
+        let i1 = data17.length, j0;
         if (i1 > 1) {
           outer0: for (; i1--; )
             for (j0 = i1; j0--; )
-              if (func0(data16[i1], data16[j0])) {
-                let err39 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema241.properties.teams, data: data16 };
-                vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+              if (func0(data17[i1], data17[j0])) {
+                let err40 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema241.properties.teams, data: data17 };
+                vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
                 break outer0;
               }
         }
       } else {
-        let err40 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema241.properties.teams.type, parentSchema: schema241.properties.teams, data: data16 };
-        vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+        let err41 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema241.properties.teams.type, parentSchema: schema241.properties.teams, data: data17 };
+        vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
       }
     }
     if (data.packs !== void 0) {
-      let data18 = data.packs;
-      if (data18 && typeof data18 == "object" && !Array.isArray(data18)) {
-        for (let key6 in data18) {
-          let _errs57 = errors;
+      let data19 = data.packs;
+      if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
+        for (let key6 in data19) {
+          let _errs58 = errors;
           if (typeof key6 == "string") {
             if (!pattern13.test(key6)) {
-              let err41 = { instancePath: instancePath + "/packs", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: key6, propertyName: key6 };
-              vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+              let err42 = { instancePath: instancePath + "/packs", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: key6, propertyName: key6 };
+              vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
             }
           } else {
-            let err42 = { instancePath: instancePath + "/packs", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: key6, propertyName: key6 };
-            vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
-          }
-          var valid20 = _errs57 === errors;
-          if (!valid20) {
-            let err43 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/propertyNames", keyword: "propertyNames", params: { propertyName: key6 }, message: "property name must be valid", schema: schema241.properties.packs.propertyNames, parentSchema: schema241.properties.packs, data: data18 };
+            let err43 = { instancePath: instancePath + "/packs", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: key6, propertyName: key6 };
             vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
           }
+          var valid20 = _errs58 === errors;
+          if (!valid20) {
+            let err44 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/propertyNames", keyword: "propertyNames", params: { propertyName: key6 }, message: "property name must be valid", schema: schema241.properties.packs.propertyNames, parentSchema: schema241.properties.packs, data: data19 };
+            vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+          }
         }
-        for (let key7 in data18) {
-          let data19 = data18[key7];
-          if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
-            if (data19.repository === void 0) {
-              let err44 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "repository" }, message: "must have required property 'repository'", schema: schema241.properties.packs.additionalProperties.required, parentSchema: schema241.properties.packs.additionalProperties, data: data19 };
-              vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
-            }
-            if (data19.commit === void 0) {
-              let err45 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "commit" }, message: "must have required property 'commit'", schema: schema241.properties.packs.additionalProperties.required, parentSchema: schema241.properties.packs.additionalProperties, data: data19 };
+        for (let key7 in data19) {
+          let data20 = data19[key7];
+          if (data20 && typeof data20 == "object" && !Array.isArray(data20)) {
+            if (data20.repository === void 0) {
+              let err45 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "repository" }, message: "must have required property 'repository'", schema: schema241.properties.packs.additionalProperties.required, parentSchema: schema241.properties.packs.additionalProperties, data: data20 };
               vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
             }
-            if (data19.path === void 0) {
-              let err46 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "path" }, message: "must have required property 'path'", schema: schema241.properties.packs.additionalProperties.required, parentSchema: schema241.properties.packs.additionalProperties, data: data19 };
+            if (data20.commit === void 0) {
+              let err46 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "commit" }, message: "must have required property 'commit'", schema: schema241.properties.packs.additionalProperties.required, parentSchema: schema241.properties.packs.additionalProperties, data: data20 };
               vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
             }
-            if (data19.sha256 === void 0) {
-              let err47 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "sha256" }, message: "must have required property 'sha256'", schema: schema241.properties.packs.additionalProperties.required, parentSchema: schema241.properties.packs.additionalProperties, data: data19 };
+            if (data20.path === void 0) {
+              let err47 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "path" }, message: "must have required property 'path'", schema: schema241.properties.packs.additionalProperties.required, parentSchema: schema241.properties.packs.additionalProperties, data: data20 };
               vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
             }
-            for (let key8 in data19)
+            if (data20.sha256 === void 0) {
+              let err48 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "sha256" }, message: "must have required property 'sha256'", schema: schema241.properties.packs.additionalProperties.required, parentSchema: schema241.properties.packs.additionalProperties, data: data20 };
+              vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+            }
+            for (let key8 in data20)
               if (!(key8 === "repository" || key8 === "commit" || key8 === "path" || key8 === "sha256")) {
-                let err48 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.packs.additionalProperties, data: data19 };
-                vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+                let err49 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.packs.additionalProperties, data: data20 };
+                vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
               }
-            if (data19.repository !== void 0) {
-              let data20 = data19.repository;
-              if (typeof data20 == "string") {
-                if (func10(data20) > 2e3) {
-                  let err49 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/maxLength", keyword: "maxLength", params: { limit: 2e3 }, message: "must NOT have more than 2000 characters", schema: 2e3, parentSchema: schema241.properties.packs.additionalProperties.properties.repository, data: data20 };
-                  vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
-                }
-                if (!pattern171.test(data20)) {
-                  let err50 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/pattern", keyword: "pattern", params: { pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$" }, message: `must match pattern "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$"`, schema: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", parentSchema: schema241.properties.packs.additionalProperties.properties.repository, data: data20 };
+            if (data20.repository !== void 0) {
+              let data21 = data20.repository;
+              if (typeof data21 == "string") {
+                if (func10(data21) > 2e3) {
+                  let err50 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/maxLength", keyword: "maxLength", params: { limit: 2e3 }, message: "must NOT have more than 2000 characters", schema: 2e3, parentSchema: schema241.properties.packs.additionalProperties.properties.repository, data: data21 };
                   vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
                 }
-              } else {
-                let err51 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.packs.additionalProperties.properties.repository.type, parentSchema: schema241.properties.packs.additionalProperties.properties.repository, data: data20 };
-                vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
-              }
-            }
-            if (data19.commit !== void 0) {
-              let data21 = data19.commit;
-              if (typeof data21 == "string") {
-                if (!pattern172.test(data21)) {
-                  let err52 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/properties/packs/additionalProperties/properties/commit/pattern", keyword: "pattern", params: { pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$" }, message: 'must match pattern "^([0-9a-f]{40}|[0-9a-f]{64})$"', schema: "^([0-9a-f]{40}|[0-9a-f]{64})$", parentSchema: schema241.properties.packs.additionalProperties.properties.commit, data: data21 };
-                  vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+                if (!pattern171.test(data21)) {
+                  let err51 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/pattern", keyword: "pattern", params: { pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$" }, message: `must match pattern "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$"`, schema: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", parentSchema: schema241.properties.packs.additionalProperties.properties.repository, data: data21 };
+                  vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err53 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/properties/packs/additionalProperties/properties/commit/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.packs.additionalProperties.properties.commit.type, parentSchema: schema241.properties.packs.additionalProperties.properties.commit, data: data21 };
-                vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+                let err52 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.packs.additionalProperties.properties.repository.type, parentSchema: schema241.properties.packs.additionalProperties.properties.repository, data: data21 };
+                vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
-            if (data19.path !== void 0) {
-              let data22 = data19.path;
+            if (data20.commit !== void 0) {
+              let data22 = data20.commit;
               if (typeof data22 == "string") {
-                if (!pattern160.test(data22)) {
-                  let err54 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/path", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data22 };
-                  vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+                if (!pattern172.test(data22)) {
+                  let err53 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/properties/packs/additionalProperties/properties/commit/pattern", keyword: "pattern", params: { pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$" }, message: 'must match pattern "^([0-9a-f]{40}|[0-9a-f]{64})$"', schema: "^([0-9a-f]{40}|[0-9a-f]{64})$", parentSchema: schema241.properties.packs.additionalProperties.properties.commit, data: data22 };
+                  vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err55 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/path", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data22 };
-                vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+                let err54 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/properties/packs/additionalProperties/properties/commit/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.packs.additionalProperties.properties.commit.type, parentSchema: schema241.properties.packs.additionalProperties.properties.commit, data: data22 };
+                vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
-            if (data19.sha256 !== void 0) {
-              let data23 = data19.sha256;
+            if (data20.path !== void 0) {
+              let data23 = data20.path;
               if (typeof data23 == "string") {
-                if (!pattern174.test(data23)) {
-                  let err56 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/properties/packs/additionalProperties/properties/sha256/pattern", keyword: "pattern", params: { pattern: "^[0-9a-f]{64}$" }, message: 'must match pattern "^[0-9a-f]{64}$"', schema: "^[0-9a-f]{64}$", parentSchema: schema241.properties.packs.additionalProperties.properties.sha256, data: data23 };
-                  vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+                if (!pattern160.test(data23)) {
+                  let err55 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/path", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data23 };
+                  vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
                 }
               } else {
-                let err57 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/properties/packs/additionalProperties/properties/sha256/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.packs.additionalProperties.properties.sha256.type, parentSchema: schema241.properties.packs.additionalProperties.properties.sha256, data: data23 };
-                vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+                let err56 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/path", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data23 };
+                vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+              }
+            }
+            if (data20.sha256 !== void 0) {
+              let data24 = data20.sha256;
+              if (typeof data24 == "string") {
+                if (!pattern174.test(data24)) {
+                  let err57 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/properties/packs/additionalProperties/properties/sha256/pattern", keyword: "pattern", params: { pattern: "^[0-9a-f]{64}$" }, message: 'must match pattern "^[0-9a-f]{64}$"', schema: "^[0-9a-f]{64}$", parentSchema: schema241.properties.packs.additionalProperties.properties.sha256, data: data24 };
+                  vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+                }
+              } else {
+                let err58 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/properties/packs/additionalProperties/properties/sha256/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.packs.additionalProperties.properties.sha256.type, parentSchema: schema241.properties.packs.additionalProperties.properties.sha256, data: data24 };
+                vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
               }
             }
           } else {
-            let err58 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.packs.additionalProperties.type, parentSchema: schema241.properties.packs.additionalProperties, data: data19 };
-            vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
+            let err59 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.packs.additionalProperties.type, parentSchema: schema241.properties.packs.additionalProperties, data: data20 };
+            vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
           }
         }
       } else {
-        let err59 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.packs.type, parentSchema: schema241.properties.packs, data: data18 };
-        vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
+        let err60 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.packs.type, parentSchema: schema241.properties.packs, data: data19 };
+        vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
       }
     }
     if (data["provider-list"] !== void 0) {
-      let data24 = data["provider-list"];
-      if (data24 && typeof data24 == "object" && !Array.isArray(data24)) {
-        for (let key9 in data24)
+      let data25 = data["provider-list"];
+      if (data25 && typeof data25 == "object" && !Array.isArray(data25)) {
+        for (let key9 in data25)
           if (!(key9 === "volumes" || key9 === "servers" || key9 === "tiers" || key9 === "sites" || key9 === "types" || key9 === "power")) {
-            let err60 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"], data: data24 };
-            vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
+            let err61 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"], data: data25 };
+            vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
           }
-        if (data24.volumes !== void 0) {
-          let data25 = data24.volumes;
-          if (data25 && typeof data25 == "object" && !Array.isArray(data25)) {
-            if (data25.size === void 0) {
-              let err61 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema241.properties["provider-list"].properties.volumes.required, parentSchema: schema241.properties["provider-list"].properties.volumes, data: data25 };
-              vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
+        if (data25.volumes !== void 0) {
+          let data26 = data25.volumes;
+          if (data26 && typeof data26 == "object" && !Array.isArray(data26)) {
+            if (data26.size === void 0) {
+              let err62 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema241.properties["provider-list"].properties.volumes.required, parentSchema: schema241.properties["provider-list"].properties.volumes, data: data26 };
+              vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
-            for (let key10 in data25)
+            for (let key10 in data26)
               if (!(key10 === "rows" || key10 === "id" || key10 === "name" || key10 === "size" || key10 === "tier" || key10 === "site" || key10 === "server" || key10 === "boot")) {
-                let err62 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"].properties.volumes, data: data25 };
-                vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
+                let err63 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"].properties.volumes, data: data26 };
+                vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
               }
-            if (data25.rows !== void 0) {
-              let data26 = data25.rows;
-              if (typeof data26 == "string") {
-                if (func10(data26) > 200) {
-                  let err63 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data26 };
-                  vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
-                }
-                if (func10(data26) < 1) {
-                  let err64 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data26 };
-                  vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
-                }
-              } else {
-                let err65 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data26 };
-                vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
-              }
-            }
-            if (data25.id !== void 0) {
-              let data27 = data25.id;
+            if (data26.rows !== void 0) {
+              let data27 = data26.rows;
               if (typeof data27 == "string") {
                 if (func10(data27) > 200) {
-                  let err66 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data27 };
-                  vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
+                  let err64 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data27 };
+                  vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
                 }
                 if (func10(data27) < 1) {
-                  let err67 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data27 };
-                  vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
+                  let err65 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data27 };
+                  vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
                 }
               } else {
-                let err68 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data27 };
-                vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
+                let err66 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data27 };
+                vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
               }
             }
-            if (data25.name !== void 0) {
-              let data28 = data25.name;
+            if (data26.id !== void 0) {
+              let data28 = data26.id;
               if (typeof data28 == "string") {
                 if (func10(data28) > 200) {
-                  let err69 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data28 };
-                  vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
+                  let err67 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data28 };
+                  vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
                 }
                 if (func10(data28) < 1) {
-                  let err70 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data28 };
-                  vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
+                  let err68 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data28 };
+                  vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
                 }
               } else {
-                let err71 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data28 };
-                vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
+                let err69 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data28 };
+                vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
               }
             }
-            if (data25.size !== void 0) {
-              let data29 = data25.size;
-              if (data29 && typeof data29 == "object" && !Array.isArray(data29)) {
-                if (data29.field === void 0) {
-                  let err72 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "field" }, message: "must have required property 'field'", schema: schema241.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data29 };
-                  vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
+            if (data26.name !== void 0) {
+              let data29 = data26.name;
+              if (typeof data29 == "string") {
+                if (func10(data29) > 200) {
+                  let err70 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data29 };
+                  vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
                 }
-                if (data29.unit === void 0) {
-                  let err73 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "unit" }, message: "must have required property 'unit'", schema: schema241.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data29 };
+                if (func10(data29) < 1) {
+                  let err71 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data29 };
+                  vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
+                }
+              } else {
+                let err72 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data29 };
+                vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
+              }
+            }
+            if (data26.size !== void 0) {
+              let data30 = data26.size;
+              if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
+                if (data30.field === void 0) {
+                  let err73 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "field" }, message: "must have required property 'field'", schema: schema241.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data30 };
                   vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
                 }
-                for (let key11 in data29)
+                if (data30.unit === void 0) {
+                  let err74 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "unit" }, message: "must have required property 'unit'", schema: schema241.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data30 };
+                  vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
+                }
+                for (let key11 in data30)
                   if (!(key11 === "field" || key11 === "unit")) {
-                    let err74 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data29 };
-                    vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
+                    let err75 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data30 };
+                    vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
                   }
-                if (data29.field !== void 0) {
-                  let data30 = data29.field;
-                  if (typeof data30 == "string") {
-                    if (func10(data30) > 200) {
-                      let err75 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data30 };
-                      vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
-                    }
-                    if (func10(data30) < 1) {
-                      let err76 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data30 };
+                if (data30.field !== void 0) {
+                  let data31 = data30.field;
+                  if (typeof data31 == "string") {
+                    if (func10(data31) > 200) {
+                      let err76 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data31 };
                       vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
                     }
+                    if (func10(data31) < 1) {
+                      let err77 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data31 };
+                      vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
+                    }
                   } else {
-                    let err77 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data30 };
-                    vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
-                  }
-                }
-                if (data29.unit !== void 0) {
-                  let data31 = data29.unit;
-                  if (!(data31 === "B" || data31 === "KiB" || data31 === "MiB" || data31 === "GiB" || data31 === "TiB" || data31 === "kB" || data31 === "MB" || data31 === "GB" || data31 === "TB")) {
-                    let err78 = { instancePath: instancePath + "/provider-list/volumes/size/unit", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/properties/unit/enum", keyword: "enum", params: { allowedValues: schema241.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size.properties.unit, data: data31 };
+                    let err78 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data31 };
                     vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
                   }
                 }
-              } else {
-                let err79 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.volumes.properties.size.type, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data29 };
-                vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
-              }
-            }
-            if (data25.tier !== void 0) {
-              let data32 = data25.tier;
-              if (typeof data32 == "string") {
-                if (func10(data32) > 200) {
-                  let err80 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data32 };
-                  vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
-                }
-                if (func10(data32) < 1) {
-                  let err81 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data32 };
-                  vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
+                if (data30.unit !== void 0) {
+                  let data32 = data30.unit;
+                  if (!(data32 === "B" || data32 === "KiB" || data32 === "MiB" || data32 === "GiB" || data32 === "TiB" || data32 === "kB" || data32 === "MB" || data32 === "GB" || data32 === "TB")) {
+                    let err79 = { instancePath: instancePath + "/provider-list/volumes/size/unit", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/properties/unit/enum", keyword: "enum", params: { allowedValues: schema241.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size.properties.unit, data: data32 };
+                    vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
+                  }
                 }
               } else {
-                let err82 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data32 };
-                vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
+                let err80 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.volumes.properties.size.type, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data30 };
+                vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
               }
             }
-            if (data25.site !== void 0) {
-              let data33 = data25.site;
+            if (data26.tier !== void 0) {
+              let data33 = data26.tier;
               if (typeof data33 == "string") {
                 if (func10(data33) > 200) {
-                  let err83 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data33 };
-                  vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
+                  let err81 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data33 };
+                  vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
                 }
                 if (func10(data33) < 1) {
-                  let err84 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data33 };
-                  vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
+                  let err82 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data33 };
+                  vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
                 }
               } else {
-                let err85 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data33 };
-                vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
+                let err83 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data33 };
+                vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
               }
             }
-            if (data25.server !== void 0) {
-              let data34 = data25.server;
+            if (data26.site !== void 0) {
+              let data34 = data26.site;
               if (typeof data34 == "string") {
                 if (func10(data34) > 200) {
-                  let err86 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data34 };
-                  vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
+                  let err84 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data34 };
+                  vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
                 }
                 if (func10(data34) < 1) {
-                  let err87 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data34 };
-                  vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
+                  let err85 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data34 };
+                  vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
                 }
               } else {
-                let err88 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data34 };
-                vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
+                let err86 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data34 };
+                vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
               }
             }
-            if (data25.boot !== void 0) {
-              let data35 = data25.boot;
+            if (data26.server !== void 0) {
+              let data35 = data26.server;
               if (typeof data35 == "string") {
                 if (func10(data35) > 200) {
-                  let err89 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data35 };
-                  vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
+                  let err87 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data35 };
+                  vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
                 }
                 if (func10(data35) < 1) {
-                  let err90 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data35 };
+                  let err88 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data35 };
+                  vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
+                }
+              } else {
+                let err89 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data35 };
+                vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
+              }
+            }
+            if (data26.boot !== void 0) {
+              let data36 = data26.boot;
+              if (typeof data36 == "string") {
+                if (func10(data36) > 200) {
+                  let err90 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data36 };
                   vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
                 }
+                if (func10(data36) < 1) {
+                  let err91 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data36 };
+                  vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
+                }
               } else {
-                let err91 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data35 };
-                vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
+                let err92 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data36 };
+                vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
               }
             }
           } else {
-            let err92 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.volumes.type, parentSchema: schema241.properties["provider-list"].properties.volumes, data: data25 };
-            vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+            let err93 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.volumes.type, parentSchema: schema241.properties["provider-list"].properties.volumes, data: data26 };
+            vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
           }
         }
-        if (data24.servers !== void 0) {
-          let data36 = data24.servers;
-          if (data36 && typeof data36 == "object" && !Array.isArray(data36)) {
-            for (let key12 in data36)
+        if (data25.servers !== void 0) {
+          let data37 = data25.servers;
+          if (data37 && typeof data37 == "object" && !Array.isArray(data37)) {
+            for (let key12 in data37)
               if (!(key12 === "rows" || key12 === "id" || key12 === "name" || key12 === "site" || key12 === "type" || key12 === "power" || key12 === "boot")) {
-                let err93 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"].properties.servers, data: data36 };
-                vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+                let err94 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"].properties.servers, data: data37 };
+                vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
               }
-            if (data36.rows !== void 0) {
-              let data37 = data36.rows;
-              if (typeof data37 == "string") {
-                if (func10(data37) > 200) {
-                  let err94 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data37 };
-                  vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
-                }
-                if (func10(data37) < 1) {
-                  let err95 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data37 };
-                  vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
-                }
-              } else {
-                let err96 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data37 };
-                vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
-              }
-            }
-            if (data36.id !== void 0) {
-              let data38 = data36.id;
+            if (data37.rows !== void 0) {
+              let data38 = data37.rows;
               if (typeof data38 == "string") {
                 if (func10(data38) > 200) {
-                  let err97 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data38 };
-                  vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+                  let err95 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data38 };
+                  vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
                 }
                 if (func10(data38) < 1) {
-                  let err98 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data38 };
-                  vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
+                  let err96 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data38 };
+                  vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
                 }
               } else {
-                let err99 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data38 };
-                vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+                let err97 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data38 };
+                vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
               }
             }
-            if (data36.name !== void 0) {
-              let data39 = data36.name;
+            if (data37.id !== void 0) {
+              let data39 = data37.id;
               if (typeof data39 == "string") {
                 if (func10(data39) > 200) {
-                  let err100 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data39 };
-                  vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
+                  let err98 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data39 };
+                  vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
                 }
                 if (func10(data39) < 1) {
-                  let err101 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data39 };
-                  vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
+                  let err99 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data39 };
+                  vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
                 }
               } else {
-                let err102 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data39 };
-                vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
+                let err100 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data39 };
+                vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
               }
             }
-            if (data36.site !== void 0) {
-              let data40 = data36.site;
+            if (data37.name !== void 0) {
+              let data40 = data37.name;
               if (typeof data40 == "string") {
                 if (func10(data40) > 200) {
-                  let err103 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data40 };
-                  vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
+                  let err101 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data40 };
+                  vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
                 }
                 if (func10(data40) < 1) {
-                  let err104 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data40 };
-                  vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
+                  let err102 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data40 };
+                  vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
                 }
               } else {
-                let err105 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data40 };
-                vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
+                let err103 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data40 };
+                vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
               }
             }
-            if (data36.type !== void 0) {
-              let data41 = data36.type;
+            if (data37.site !== void 0) {
+              let data41 = data37.site;
               if (typeof data41 == "string") {
                 if (func10(data41) > 200) {
-                  let err106 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data41 };
-                  vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+                  let err104 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data41 };
+                  vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
                 }
                 if (func10(data41) < 1) {
-                  let err107 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data41 };
-                  vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
+                  let err105 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data41 };
+                  vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
                 }
               } else {
-                let err108 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data41 };
-                vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
+                let err106 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data41 };
+                vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
               }
             }
-            if (data36.power !== void 0) {
-              let data42 = data36.power;
+            if (data37.type !== void 0) {
+              let data42 = data37.type;
               if (typeof data42 == "string") {
                 if (func10(data42) > 200) {
-                  let err109 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data42 };
-                  vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
+                  let err107 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data42 };
+                  vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
                 }
                 if (func10(data42) < 1) {
-                  let err110 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data42 };
-                  vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
+                  let err108 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data42 };
+                  vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
                 }
               } else {
-                let err111 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data42 };
-                vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
+                let err109 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data42 };
+                vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
               }
             }
-            if (data36.boot !== void 0) {
-              let data43 = data36.boot;
+            if (data37.power !== void 0) {
+              let data43 = data37.power;
               if (typeof data43 == "string") {
                 if (func10(data43) > 200) {
-                  let err112 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data43 };
-                  vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
+                  let err110 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data43 };
+                  vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
                 }
                 if (func10(data43) < 1) {
-                  let err113 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data43 };
-                  vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
+                  let err111 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data43 };
+                  vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
                 }
               } else {
-                let err114 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data43 };
-                vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
+                let err112 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data43 };
+                vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
+              }
+            }
+            if (data37.boot !== void 0) {
+              let data44 = data37.boot;
+              if (typeof data44 == "string") {
+                if (func10(data44) > 200) {
+                  let err113 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data44 };
+                  vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
+                }
+                if (func10(data44) < 1) {
+                  let err114 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data44 };
+                  vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
+                }
+              } else {
+                let err115 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data44 };
+                vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
               }
             }
           } else {
-            let err115 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.servers.type, parentSchema: schema241.properties["provider-list"].properties.servers, data: data36 };
-            vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
+            let err116 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.servers.type, parentSchema: schema241.properties["provider-list"].properties.servers, data: data37 };
+            vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
           }
         }
-        if (data24.tiers !== void 0) {
-          let data44 = data24.tiers;
-          if (data44 && typeof data44 == "object" && !Array.isArray(data44))
-            for (let key13 in data44) {
-              let data45 = data44[key13];
-              if (typeof data45 == "string") {
-                if (!pattern13.test(data45)) {
-                  let err116 = { instancePath: instancePath + "/provider-list/tiers/" + key13.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data45 };
-                  vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
+        if (data25.tiers !== void 0) {
+          let data45 = data25.tiers;
+          if (data45 && typeof data45 == "object" && !Array.isArray(data45))
+            for (let key13 in data45) {
+              let data46 = data45[key13];
+              if (typeof data46 == "string") {
+                if (!pattern13.test(data46)) {
+                  let err117 = { instancePath: instancePath + "/provider-list/tiers/" + key13.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data46 };
+                  vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
                 }
               } else {
-                let err117 = { instancePath: instancePath + "/provider-list/tiers/" + key13.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data45 };
-                vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
+                let err118 = { instancePath: instancePath + "/provider-list/tiers/" + key13.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data46 };
+                vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
               }
             }
           else {
-            let err118 = { instancePath: instancePath + "/provider-list/tiers", schemaPath: "#/properties/provider-list/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.tiers.type, parentSchema: schema241.properties["provider-list"].properties.tiers, data: data44 };
-            vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
+            let err119 = { instancePath: instancePath + "/provider-list/tiers", schemaPath: "#/properties/provider-list/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.tiers.type, parentSchema: schema241.properties["provider-list"].properties.tiers, data: data45 };
+            vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
           }
         }
-        if (data24.sites !== void 0) {
-          let data46 = data24.sites;
-          if (data46 && typeof data46 == "object" && !Array.isArray(data46))
-            for (let key14 in data46) {
-              let data47 = data46[key14];
-              if (typeof data47 == "string") {
-                if (!pattern13.test(data47)) {
-                  let err119 = { instancePath: instancePath + "/provider-list/sites/" + key14.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data47 };
-                  vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
+        if (data25.sites !== void 0) {
+          let data47 = data25.sites;
+          if (data47 && typeof data47 == "object" && !Array.isArray(data47))
+            for (let key14 in data47) {
+              let data48 = data47[key14];
+              if (typeof data48 == "string") {
+                if (!pattern13.test(data48)) {
+                  let err120 = { instancePath: instancePath + "/provider-list/sites/" + key14.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data48 };
+                  vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
                 }
               } else {
-                let err120 = { instancePath: instancePath + "/provider-list/sites/" + key14.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data47 };
-                vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
+                let err121 = { instancePath: instancePath + "/provider-list/sites/" + key14.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data48 };
+                vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
               }
             }
           else {
-            let err121 = { instancePath: instancePath + "/provider-list/sites", schemaPath: "#/properties/provider-list/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.sites.type, parentSchema: schema241.properties["provider-list"].properties.sites, data: data46 };
-            vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
+            let err122 = { instancePath: instancePath + "/provider-list/sites", schemaPath: "#/properties/provider-list/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.sites.type, parentSchema: schema241.properties["provider-list"].properties.sites, data: data47 };
+            vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
           }
         }
-        if (data24.types !== void 0) {
-          let data48 = data24.types;
-          if (data48 && typeof data48 == "object" && !Array.isArray(data48))
-            for (let key15 in data48) {
-              let data49 = data48[key15];
-              if (typeof data49 == "string") {
-                if (!pattern13.test(data49)) {
-                  let err122 = { instancePath: instancePath + "/provider-list/types/" + key15.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data49 };
-                  vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
+        if (data25.types !== void 0) {
+          let data49 = data25.types;
+          if (data49 && typeof data49 == "object" && !Array.isArray(data49))
+            for (let key15 in data49) {
+              let data50 = data49[key15];
+              if (typeof data50 == "string") {
+                if (!pattern13.test(data50)) {
+                  let err123 = { instancePath: instancePath + "/provider-list/types/" + key15.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data50 };
+                  vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
                 }
               } else {
-                let err123 = { instancePath: instancePath + "/provider-list/types/" + key15.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data49 };
-                vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
+                let err124 = { instancePath: instancePath + "/provider-list/types/" + key15.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data50 };
+                vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
               }
             }
           else {
-            let err124 = { instancePath: instancePath + "/provider-list/types", schemaPath: "#/properties/provider-list/properties/types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.types.type, parentSchema: schema241.properties["provider-list"].properties.types, data: data48 };
-            vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
+            let err125 = { instancePath: instancePath + "/provider-list/types", schemaPath: "#/properties/provider-list/properties/types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.types.type, parentSchema: schema241.properties["provider-list"].properties.types, data: data49 };
+            vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
           }
         }
-        if (data24.power !== void 0) {
-          let data50 = data24.power;
-          if (data50 && typeof data50 == "object" && !Array.isArray(data50))
-            for (let key16 in data50) {
-              let data51 = data50[key16];
-              if (!(data51 === "running" || data51 === "stopped")) {
-                let err125 = { instancePath: instancePath + "/provider-list/power/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/provider-list/properties/power/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema241.properties["provider-list"].properties.power.additionalProperties.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties["provider-list"].properties.power.additionalProperties.enum, parentSchema: schema241.properties["provider-list"].properties.power.additionalProperties, data: data51 };
-                vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
+        if (data25.power !== void 0) {
+          let data51 = data25.power;
+          if (data51 && typeof data51 == "object" && !Array.isArray(data51))
+            for (let key16 in data51) {
+              let data52 = data51[key16];
+              if (!(data52 === "running" || data52 === "stopped")) {
+                let err126 = { instancePath: instancePath + "/provider-list/power/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/provider-list/properties/power/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema241.properties["provider-list"].properties.power.additionalProperties.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties["provider-list"].properties.power.additionalProperties.enum, parentSchema: schema241.properties["provider-list"].properties.power.additionalProperties, data: data52 };
+                vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
               }
             }
           else {
-            let err126 = { instancePath: instancePath + "/provider-list/power", schemaPath: "#/properties/provider-list/properties/power/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.power.type, parentSchema: schema241.properties["provider-list"].properties.power, data: data50 };
-            vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
+            let err127 = { instancePath: instancePath + "/provider-list/power", schemaPath: "#/properties/provider-list/properties/power/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.power.type, parentSchema: schema241.properties["provider-list"].properties.power, data: data51 };
+            vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
           }
         }
       } else {
-        let err127 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].type, parentSchema: schema241.properties["provider-list"], data: data24 };
-        vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
+        let err128 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].type, parentSchema: schema241.properties["provider-list"], data: data25 };
+        vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
       }
     }
   } else {
-    let err128 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.type, parentSchema: schema241, data };
-    vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
+    let err129 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.type, parentSchema: schema241, data };
+    vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
   }
   return validate194.errors = vErrors, errors === 0;
 }

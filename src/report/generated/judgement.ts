@@ -58,6 +58,10 @@ export type ReportLevel2 = 'error' | 'warning' | 'note';
  * What `ullage gate --format json` prints: one judgement, whole and never cut. Every key is always there. When nothing could be judged, the lists are empty, what is unknown is null, and `problems` says why.
  */
 export interface JudgementReport {
+  /**
+   * The version of this format. With the same number keys may be added; none is taken away, and none changes its meaning.
+   */
+  format: 'ullage-judgement-1';
   verdict: Verdict;
   /**
    * Why, one sentence each, the most serious first.

@@ -12,6 +12,10 @@ export type Number = number;
  */
 export interface StepsReport {
   /**
+   * The version of this format. With the same number keys may be added; none is taken away, and none changes its meaning.
+   */
+  format: 'ullage-steps-1';
+  /**
    * Where it is `fail` the steps are not to be carried out.
    */
   verdict: 'pass' | 'fail';

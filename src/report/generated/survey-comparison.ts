@@ -5,6 +5,10 @@
  */
 export interface SurveyComparisonReport {
   /**
+   * The version of this format. With the same number keys may be added; none is taken away, and none changes its meaning.
+   */
+  format: 'ullage-survey-comparison-1';
+  /**
    * The day of the comparison (RFC 3339 full-date).
    */
   on: string;
