@@ -15,8 +15,8 @@ import type { Elsewhere, PackElsewhere, RulePack } from './rule-pack.ts';
 
 /** What was read of the packs that a revision lists and uses. */
 export interface ElsewhereRead {
-  /** Undefined where the settings do not read: then no name is known, or unknown. */
-  readonly value: Elsewhere | undefined;
+  /** `unread` where the settings do not say which are listed: then no name is known, or unknown. */
+  readonly value: Elsewhere | 'unread';
   /** All that is wrong, those among them that are not at hand. */
   readonly problems: readonly Problem[];
   readonly notAtHand: readonly Problem[];
@@ -66,7 +66,7 @@ export async function elsewhereAfter(
   const wanted = read.flatMap(([, each]) => each ?? []);
   const notAtHand = wanted.flatMap(({ notAtHand }) => notAtHand ?? []);
   return {
-    value: isUnread ? undefined : new Map(read.map(([name, each]) => [name, each?.pack])),
+    value: isUnread ? 'unread' : new Map(read.map(([name, each]) => [name, each?.pack])),
     problems: [...asShipped, ...notAtHand, ...wanted.flatMap((each) => each.problems)],
     notAtHand,
     key,

@@ -118,11 +118,11 @@ export const shippedPack = (name: string): RulePack | undefined =>
  * Packs with what they use: shipped entries first, overridden whole by those of the same name from elsewhere, and these
  * by the repository's own.
  *
- * @param elsewhere undefined where it is not known which packs are listed
+ * @param elsewhere `unread` where it is not known which packs are listed
  */
 export function gatherRules(
   packs: readonly RulePack[],
-  elsewhere: Elsewhere | undefined = new Map(),
+  elsewhere: Elsewhere | 'unread' = new Map(),
 ): Outcome<readonly PolicyRule[]> {
   const problems: Problem[] = [];
   const gathered = new Map<string, PolicyRule>();
@@ -148,10 +148,11 @@ export function gatherRules(
   const fromElsewhere = new Map<string, PackElsewhere>();
   for (const { name, place } of packs.flatMap(({ use }) => use)) {
     const pack = shippedPack(name);
-    const other = elsewhere?.get(name);
+    const other = elsewhere === 'unread' ? undefined : elsewhere.get(name);
     if (pack !== undefined) useShipped(name, pack);
     else if (other !== undefined) fromElsewhere.set(name, other);
-    else if (elsewhere?.has(name) === false) problems.push(unknownPack(name, place, elsewhere));
+    else if (elsewhere !== 'unread' && !elsewhere.has(name))
+      problems.push(unknownPack(name, place, elsewhere));
   }
   for (const { listing, pack } of fromElsewhere.values()) {
     for (const { name, place } of pack.use) {

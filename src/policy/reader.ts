@@ -240,7 +240,7 @@ function withRevision(reading: Omit<Reading, 'revision'>): Reading {
       hasPriceLists: prices.pieces.size > 0,
       rules: rules.value.entries,
       packs: rules.value.packs,
-      elsewhere: elsewhere.value ?? new Map(),
+      elsewhere: elsewhere.value === 'unread' ? new Map() : elsewhere.value,
       hasPacks: rules.pieces.size > 0,
       waivers: waivers.value,
       procedures: procedures.value,
