@@ -103,7 +103,7 @@ export async function fetchPack(
   if (run.value.code === 0) return undefined;
   return {
     message: `the pack ${name} could not be fetched from ${repository}: ${gitSaid(run.value.stderr)}`,
-    advice: `See that \`${fetchCommand(listing)}\` does.`,
+    advice: `Try it by hand: \`${fetchCommand(listing)}\`.`,
   };
 }
 
@@ -128,7 +128,7 @@ export async function commitElsewhere(
   if (run.value.code !== 0) {
     return err({
       message: `${repository} does not answer: ${gitSaid(run.value.stderr)}`,
-      advice: `See that \`git ls-remote -- ${shellWord(repository)}\` does.`,
+      advice: `Try it by hand: \`git ls-remote -- ${shellWord(repository)}\`.`,
     });
   }
   const ids = new Map(

@@ -1,9 +1,10 @@
 /** One policy for many repositories: rule packs that are kept in a repository of their own, and held by digest. */
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { mkdtempSync, rmSync, symlinkSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { deflateSync } from 'node:zlib';
 import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
 import { fetchCommand } from '../../src/policy/elsewhere.ts';
@@ -390,6 +391,62 @@ describe('what is found in place of the pack that is meant', () => {
   });
 });
 
+describe('whoever controls the objects of the clone', () => {
+  const ready = (): { readonly fleet: TestRepository; readonly repository: TestRepository } => {
+    const fleet = fleetWith(strict);
+    const repository = branchWith(using({ fleet: held(fleet) }), tripled);
+    fetchInto(repository, held(fleet));
+    return { fleet, repository };
+  };
+
+  it('brings no other content under the same id, which git reads without a word', async () => {
+    const { fleet, repository } = ready();
+    const id = fleet.git('rev-parse', `HEAD:${path}`);
+    const file = join(repository.dir, '.git/objects', id.slice(0, 2), id.slice(2));
+    rmSync(file);
+    writeFileSync(file, deflateSync(Buffer.from(`blob ${loose.length}\0${loose}`)));
+    expect(repository.git('cat-file', 'blob', id)).toBe(loose.trimEnd());
+    expect(await judged(repository)).toMatchObject({
+      verdict: 'not judged',
+      problems: [{ message: expect.stringContaining('another is held') }],
+    });
+  });
+
+  it('replaces no object by another', async () => {
+    const { fleet, repository } = ready();
+    repository.write({ 'loose.yaml': loose });
+    const other = repository.git('hash-object', '-w', 'loose.yaml');
+    repository.git('replace', fleet.git('rev-parse', `HEAD:${path}`), other);
+    expect((await judged(repository)).verdict).toBe('fail');
+  });
+
+  it.each(['HEAD', 'HEAD^{tree}', 'HEAD:policies', `HEAD:${path}`])(
+    'gets no judgement by taking %s away',
+    async (what) => {
+      const { fleet, repository } = ready();
+      const id = fleet.git('rev-parse', what);
+      rmSync(join(repository.dir, '.git/objects', id.slice(0, 2), id.slice(2)));
+      expect(await judged(repository)).toMatchObject({
+        verdict: 'not judged',
+        problems: [{ message: expect.stringContaining('is not in this clone') }],
+      });
+    },
+  );
+
+  it('has nothing fetched behind the back of the gate, where the clone would by itself', async () => {
+    const fleet = fleetWith(strict);
+    fleet.git('config', 'uploadpack.allowFilter', 'true');
+    fleet.git('config', 'uploadpack.allowAnySHA1InWant', 'true');
+    const repository = branchWith(using({ fleet: held(fleet) }), tripled);
+    repository.git('remote', 'add', 'fleet', `file://${fleet.dir}`);
+    repository.git('fetch', '--quiet', '--filter=blob:none', 'fleet', held(fleet).commit);
+    expect((await judged(repository)).problems[0].message).toContain('is not in this clone');
+    // The trap works: git by itself fetches what is lacking.
+    expect(repository.git('cat-file', 'blob', `${held(fleet).commit}:${path}`)).toBe(strict.trimEnd());
+    expect((await judged(repository)).verdict).toBe('fail');
+  });
+});
+
 describe('what ullage.yaml lists', () => {
   const whole = { commit: 'a'.repeat(40), sha256: 'b'.repeat(64) };
 
@@ -568,6 +625,33 @@ describe('ullage policy hold and fetch', () => {
     expect([clone.git('rev-parse', '--is-shallow-repository'), clone.git('status', '--short')]).toEqual([
       shallow,
       '',
+    ]);
+  });
+
+  it('run no hook of the checkout, and nothing that a URL is rewritten to', async () => {
+    const fleet = fleetWith(strict);
+    const repository = using({ fleet: held(fleet) });
+    const marker = join(repository.dir, 'a-program-ran');
+    mkdirSync(join(repository.dir, '.git/hooks'), { recursive: true });
+    writeFileSync(
+      join(repository.dir, '.git/hooks/reference-transaction'),
+      `#!/bin/sh\ntouch '${marker}'\n`,
+      {
+        mode: 0o755,
+      },
+    );
+    expect((await at(repository, 'fetch', '--base', 'main')).code).toBe(0);
+    expect(existsSync(marker)).toBe(false);
+    repository.git('update-ref', '-d', `refs/ullage/${held(fleet).commit.slice(0, 16)}`);
+    expect(existsSync(marker)).toBe(true);
+    rmSync(marker);
+    const other = using({ fleet: held(fleet) });
+    other.git('config', `url.ext::touch ${marker} %S.insteadOf`, `file://${fleet.dir}`);
+    const { code, out } = await at(other, 'fetch', '--base', 'main');
+    expect([code, out, existsSync(marker)]).toEqual([
+      2,
+      expect.stringContaining("transport 'ext' not"),
+      false,
     ]);
   });
 

@@ -1,4 +1,5 @@
 import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { chmodSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -64,6 +65,36 @@ describe('one gate', () => {
     const calls = join(mkdtempSync(join(outside, 'calls-')), 'calls');
     process.env.PATH = `${gitThat(`echo "$*" >> '${calls}'`)}:${machinePath}`;
     const { code, out, err } = await ullage('gate', '--repo', repo.dir, '--now', '2026-11-20', ...flags);
+    expect([code, code === 0 ? '' : out + err]).toEqual([0, '']);
+    const lines = readFileSync(calls, 'utf8').trim().split('\n');
+    expect(lines.length, lines.join('\n')).toBeLessThanOrEqual(5);
+  });
+
+  it('by a pack of another repository starts it no more often', async () => {
+    const pack = 'use: [starter]\n';
+    const fleet = makeRepository({ files: { 'fleet.yaml': pack } });
+    const held = {
+      repository: `file://${fleet.dir}`,
+      commit: fleet.git('rev-parse', 'HEAD'),
+      path: 'fleet.yaml',
+      sha256: createHash('sha256').update(pack).digest('hex'),
+    };
+    const repo = makeRepository({
+      files: {
+        ...estate('40 GiB'),
+        'ullage.yaml': `currency: EUR\npacks: { fleet: ${JSON.stringify(held)} }\n`,
+        'policies/storage.yaml': 'use: [fleet]\n',
+      },
+    });
+    repo.git('fetch', '--quiet', held.repository, held.commit);
+    repo.branch('grow');
+    repo.write({ 'storage/a.yaml': estate('50 GiB')['storage/a.yaml'] });
+    repo.commit('grow');
+    const calls = join(mkdtempSync(join(outside, 'calls-')), 'calls');
+    process.env.PATH = `${gitThat(`echo "$*" >> '${calls}'`)}:${machinePath}`;
+    const { code, out, err } = await ullage(
+      ...['gate', '--repo', repo.dir, '--now', '2026-11-20', '--base', 'main', '--head', 'grow'],
+    );
     expect([code, code === 0 ? '' : out + err]).toEqual([0, '']);
     const lines = readFileSync(calls, 'utf8').trim().split('\n');
     expect(lines.length, lines.join('\n')).toBeLessThanOrEqual(5);
