@@ -57,13 +57,13 @@ export function readProviderSurvey(text: ReadDocument): Outcome<ProviderSurvey> 
   return ok({
     at: value.at,
     lists: value.lists,
-    volumes: value.volumes.map(({ id, name, size, tier, site, servers, boot }) => ({
+    volumes: value.volumes.map(({ id, name, size, tier, site, server, servers, boot }) => ({
       id,
       name,
       size: bytes(BigInt(size)),
       tier,
       site,
-      servers,
+      servers: servers ?? (server === undefined ? undefined : [server]),
       boot,
     })),
     servers: value.servers.map(({ id, name, site, type, power, boot }) => ({

@@ -282,6 +282,7 @@ describe("the provider's list", () => {
       'tier',
       'site',
       'servers',
+      'server',
       'boot',
     ]);
     expect(Object.keys(properties.servers.items.properties)).toEqual([

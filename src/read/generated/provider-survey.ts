@@ -48,6 +48,10 @@ export type SurveyText8 = string;
  * A name as the server has it, without control characters.
  */
 export type SurveyText9 = string;
+/**
+ * A name as the server has it, without control characters.
+ */
+export type SurveyText10 = string;
 
 /**
  * What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.
@@ -84,6 +88,7 @@ export interface ProviderVolume {
    * The ids or names of the servers that it is attached to; empty where it is attached to none, left out where the list does not say.
    */
   servers?: SurveyText4[];
+  server?: SurveyText5;
   /**
    * Whether a server starts from it.
    */
@@ -93,13 +98,13 @@ export interface ProviderVolume {
  * One server.
  */
 export interface ProviderServer {
-  id?: SurveyText5;
-  name?: SurveyText6;
-  site?: SurveyText7;
-  type?: SurveyText8;
+  id?: SurveyText6;
+  name?: SurveyText7;
+  site?: SurveyText8;
+  type?: SurveyText9;
   /**
    * Whether it runs.
    */
   power?: 'running' | 'stopped';
-  boot?: SurveyText9;
+  boot?: SurveyText10;
 }

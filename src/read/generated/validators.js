@@ -4413,7 +4413,7 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
   return validate75.errors = vErrors, errors === 0;
 }
 validate75.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var provider_survey = validate165, schema191 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "provider-survey.json", title: "ProviderSurveyFile", description: "What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.", type: "object", additionalProperties: !1, required: ["format", "at", "lists", "volumes", "servers"], properties: { format: { const: "ullage-provider-survey-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, lists: { type: "array", items: { type: "string", enum: ["volumes", "servers"] }, uniqueItems: !0, description: "What the list lists: of what it does not list nothing is said to be missing." }, volumes: { type: "array", description: "The volumes, by id, then by name.", items: { title: "ProviderVolume", type: "object", additionalProperties: !1, required: ["size"], description: "One volume.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, size: { $ref: "survey.json#/$defs/bytes", description: "What is provisioned, and billed." }, tier: { $ref: "survey.json#/$defs/text", description: "Its tier, by your name for it where the settings tell it." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, likewise." }, servers: { type: "array", items: { $ref: "survey.json#/$defs/text" }, uniqueItems: !0, description: "The ids or names of the servers that it is attached to; empty where it is attached to none, left out where the list does not say." }, boot: { type: "boolean", description: "Whether a server starts from it." } } } }, servers: { type: "array", description: "The servers, by id, then by name.", items: { title: "ProviderServer", type: "object", additionalProperties: !1, required: [], description: "One server.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, by your name for it where the settings tell it." }, type: { $ref: "survey.json#/$defs/text", description: "Its server type, likewise." }, power: { type: "string", enum: ["running", "stopped"], description: "Whether it runs." }, boot: { $ref: "survey.json#/$defs/text", description: "The id or name of the volume it starts from." } } } } } }, schema129 = { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, schema132 = { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, pattern58 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), pattern62 = new RegExp("^(0|[1-9][0-9]{0,18})$", "u");
+var provider_survey = validate165, schema191 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "provider-survey.json", title: "ProviderSurveyFile", description: "What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.", type: "object", additionalProperties: !1, required: ["format", "at", "lists", "volumes", "servers"], properties: { format: { const: "ullage-provider-survey-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, lists: { type: "array", items: { type: "string", enum: ["volumes", "servers"] }, uniqueItems: !0, description: "What the list lists: of what it does not list nothing is said to be missing." }, volumes: { type: "array", description: "The volumes, by id, then by name.", items: { title: "ProviderVolume", type: "object", additionalProperties: !1, required: ["size"], description: "One volume.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, size: { $ref: "survey.json#/$defs/bytes", description: "What is provisioned, and billed." }, tier: { $ref: "survey.json#/$defs/text", description: "Its tier, by your name for it where the settings tell it." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, likewise." }, servers: { type: "array", items: { $ref: "survey.json#/$defs/text" }, uniqueItems: !0, description: "The ids or names of the servers that it is attached to; empty where it is attached to none, left out where the list does not say." }, server: { $ref: "survey.json#/$defs/text", description: "The one server that it is attached to, as lists were kept before `servers`; read still, and no longer written." }, boot: { type: "boolean", description: "Whether a server starts from it." } } } }, servers: { type: "array", description: "The servers, by id, then by name.", items: { title: "ProviderServer", type: "object", additionalProperties: !1, required: [], description: "One server.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, by your name for it where the settings tell it." }, type: { $ref: "survey.json#/$defs/text", description: "Its server type, likewise." }, power: { type: "string", enum: ["running", "stopped"], description: "Whether it runs." }, boot: { $ref: "survey.json#/$defs/text", description: "The id or name of the volume it starts from." } } } } } }, schema129 = { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, schema132 = { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, pattern58 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), pattern62 = new RegExp("^(0|[1-9][0-9]{0,18})$", "u");
 function validate165(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate165.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -4509,7 +4509,7 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             for (let key1 in data5)
-              if (!(key1 === "id" || key1 === "name" || key1 === "size" || key1 === "tier" || key1 === "site" || key1 === "servers" || key1 === "boot")) {
+              if (!(key1 === "id" || key1 === "name" || key1 === "size" || key1 === "tier" || key1 === "site" || key1 === "servers" || key1 === "server" || key1 === "boot")) {
                 let err14 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema191.properties.volumes.items, data: data5 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
@@ -4644,169 +4644,189 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
                 vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
               }
             }
+            if (data5.server !== void 0) {
+              let data13 = data5.server;
+              if (typeof data13 == "string") {
+                if (func10(data13) > 255) {
+                  let err39 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data13 };
+                  vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+                }
+                if (func10(data13) < 1) {
+                  let err40 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data13 };
+                  vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+                }
+                if (!pattern58.test(data13)) {
+                  let err41 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data13 };
+                  vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+                }
+              } else {
+                let err42 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data13 };
+                vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+              }
+            }
             if (data5.boot !== void 0) {
-              let data13 = data5.boot;
-              if (typeof data13 != "boolean") {
-                let err39 = { instancePath: instancePath + "/volumes/" + i2 + "/boot", schemaPath: "#/properties/volumes/items/properties/boot/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema191.properties.volumes.items.properties.boot.type, parentSchema: schema191.properties.volumes.items.properties.boot, data: data13 };
-                vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+              let data14 = data5.boot;
+              if (typeof data14 != "boolean") {
+                let err43 = { instancePath: instancePath + "/volumes/" + i2 + "/boot", schemaPath: "#/properties/volumes/items/properties/boot/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema191.properties.volumes.items.properties.boot.type, parentSchema: schema191.properties.volumes.items.properties.boot, data: data14 };
+                vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             }
           } else {
-            let err40 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.properties.volumes.items.type, parentSchema: schema191.properties.volumes.items, data: data5 };
-            vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+            let err44 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.properties.volumes.items.type, parentSchema: schema191.properties.volumes.items, data: data5 };
+            vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
           }
         }
       } else {
-        let err41 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema191.properties.volumes.type, parentSchema: schema191.properties.volumes, data: data4 };
-        vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+        let err45 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema191.properties.volumes.type, parentSchema: schema191.properties.volumes, data: data4 };
+        vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
       }
     }
     if (data.servers !== void 0) {
-      let data14 = data.servers;
-      if (Array.isArray(data14)) {
-        let len3 = data14.length;
+      let data15 = data.servers;
+      if (Array.isArray(data15)) {
+        let len3 = data15.length;
         for (let i5 = 0; i5 < len3; i5++) {
-          let data15 = data14[i5];
-          if (data15 && typeof data15 == "object" && !Array.isArray(data15)) {
-            for (let key2 in data15)
+          let data16 = data15[i5];
+          if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
+            for (let key2 in data16)
               if (!(key2 === "id" || key2 === "name" || key2 === "site" || key2 === "type" || key2 === "power" || key2 === "boot")) {
-                let err42 = { instancePath: instancePath + "/servers/" + i5, schemaPath: "#/properties/servers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema191.properties.servers.items, data: data15 };
-                vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
-              }
-            if (data15.id !== void 0) {
-              let data16 = data15.id;
-              if (typeof data16 == "string") {
-                if (func10(data16) > 255) {
-                  let err43 = { instancePath: instancePath + "/servers/" + i5 + "/id", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data16 };
-                  vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
-                }
-                if (func10(data16) < 1) {
-                  let err44 = { instancePath: instancePath + "/servers/" + i5 + "/id", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data16 };
-                  vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
-                }
-                if (!pattern58.test(data16)) {
-                  let err45 = { instancePath: instancePath + "/servers/" + i5 + "/id", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data16 };
-                  vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
-                }
-              } else {
-                let err46 = { instancePath: instancePath + "/servers/" + i5 + "/id", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data16 };
+                let err46 = { instancePath: instancePath + "/servers/" + i5, schemaPath: "#/properties/servers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema191.properties.servers.items, data: data16 };
                 vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
               }
-            }
-            if (data15.name !== void 0) {
-              let data17 = data15.name;
+            if (data16.id !== void 0) {
+              let data17 = data16.id;
               if (typeof data17 == "string") {
                 if (func10(data17) > 255) {
-                  let err47 = { instancePath: instancePath + "/servers/" + i5 + "/name", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data17 };
+                  let err47 = { instancePath: instancePath + "/servers/" + i5 + "/id", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data17 };
                   vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
                 }
                 if (func10(data17) < 1) {
-                  let err48 = { instancePath: instancePath + "/servers/" + i5 + "/name", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data17 };
+                  let err48 = { instancePath: instancePath + "/servers/" + i5 + "/id", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data17 };
                   vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
                 }
                 if (!pattern58.test(data17)) {
-                  let err49 = { instancePath: instancePath + "/servers/" + i5 + "/name", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data17 };
+                  let err49 = { instancePath: instancePath + "/servers/" + i5 + "/id", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data17 };
                   vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
                 }
               } else {
-                let err50 = { instancePath: instancePath + "/servers/" + i5 + "/name", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data17 };
+                let err50 = { instancePath: instancePath + "/servers/" + i5 + "/id", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data17 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             }
-            if (data15.site !== void 0) {
-              let data18 = data15.site;
+            if (data16.name !== void 0) {
+              let data18 = data16.name;
               if (typeof data18 == "string") {
                 if (func10(data18) > 255) {
-                  let err51 = { instancePath: instancePath + "/servers/" + i5 + "/site", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data18 };
+                  let err51 = { instancePath: instancePath + "/servers/" + i5 + "/name", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data18 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
                 if (func10(data18) < 1) {
-                  let err52 = { instancePath: instancePath + "/servers/" + i5 + "/site", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data18 };
+                  let err52 = { instancePath: instancePath + "/servers/" + i5 + "/name", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data18 };
                   vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
                 }
                 if (!pattern58.test(data18)) {
-                  let err53 = { instancePath: instancePath + "/servers/" + i5 + "/site", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data18 };
+                  let err53 = { instancePath: instancePath + "/servers/" + i5 + "/name", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data18 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err54 = { instancePath: instancePath + "/servers/" + i5 + "/site", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data18 };
+                let err54 = { instancePath: instancePath + "/servers/" + i5 + "/name", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data18 };
                 vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
-            if (data15.type !== void 0) {
-              let data19 = data15.type;
+            if (data16.site !== void 0) {
+              let data19 = data16.site;
               if (typeof data19 == "string") {
                 if (func10(data19) > 255) {
-                  let err55 = { instancePath: instancePath + "/servers/" + i5 + "/type", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data19 };
+                  let err55 = { instancePath: instancePath + "/servers/" + i5 + "/site", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data19 };
                   vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
                 }
                 if (func10(data19) < 1) {
-                  let err56 = { instancePath: instancePath + "/servers/" + i5 + "/type", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data19 };
+                  let err56 = { instancePath: instancePath + "/servers/" + i5 + "/site", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data19 };
                   vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
                 }
                 if (!pattern58.test(data19)) {
-                  let err57 = { instancePath: instancePath + "/servers/" + i5 + "/type", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data19 };
+                  let err57 = { instancePath: instancePath + "/servers/" + i5 + "/site", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data19 };
                   vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
                 }
               } else {
-                let err58 = { instancePath: instancePath + "/servers/" + i5 + "/type", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data19 };
+                let err58 = { instancePath: instancePath + "/servers/" + i5 + "/site", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data19 };
                 vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
               }
             }
-            if (data15.power !== void 0) {
-              let data20 = data15.power;
-              if (typeof data20 != "string") {
-                let err59 = { instancePath: instancePath + "/servers/" + i5 + "/power", schemaPath: "#/properties/servers/items/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema191.properties.servers.items.properties.power.type, parentSchema: schema191.properties.servers.items.properties.power, data: data20 };
-                vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
-              }
-              if (!(data20 === "running" || data20 === "stopped")) {
-                let err60 = { instancePath: instancePath + "/servers/" + i5 + "/power", schemaPath: "#/properties/servers/items/properties/power/enum", keyword: "enum", params: { allowedValues: schema191.properties.servers.items.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema191.properties.servers.items.properties.power.enum, parentSchema: schema191.properties.servers.items.properties.power, data: data20 };
-                vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
-              }
-            }
-            if (data15.boot !== void 0) {
-              let data21 = data15.boot;
-              if (typeof data21 == "string") {
-                if (func10(data21) > 255) {
-                  let err61 = { instancePath: instancePath + "/servers/" + i5 + "/boot", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data21 };
+            if (data16.type !== void 0) {
+              let data20 = data16.type;
+              if (typeof data20 == "string") {
+                if (func10(data20) > 255) {
+                  let err59 = { instancePath: instancePath + "/servers/" + i5 + "/type", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data20 };
+                  vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
+                }
+                if (func10(data20) < 1) {
+                  let err60 = { instancePath: instancePath + "/servers/" + i5 + "/type", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data20 };
+                  vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
+                }
+                if (!pattern58.test(data20)) {
+                  let err61 = { instancePath: instancePath + "/servers/" + i5 + "/type", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data20 };
                   vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
                 }
-                if (func10(data21) < 1) {
-                  let err62 = { instancePath: instancePath + "/servers/" + i5 + "/boot", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data21 };
-                  vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
-                }
-                if (!pattern58.test(data21)) {
-                  let err63 = { instancePath: instancePath + "/servers/" + i5 + "/boot", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data21 };
-                  vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
-                }
               } else {
-                let err64 = { instancePath: instancePath + "/servers/" + i5 + "/boot", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data21 };
+                let err62 = { instancePath: instancePath + "/servers/" + i5 + "/type", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data20 };
+                vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
+              }
+            }
+            if (data16.power !== void 0) {
+              let data21 = data16.power;
+              if (typeof data21 != "string") {
+                let err63 = { instancePath: instancePath + "/servers/" + i5 + "/power", schemaPath: "#/properties/servers/items/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema191.properties.servers.items.properties.power.type, parentSchema: schema191.properties.servers.items.properties.power, data: data21 };
+                vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
+              }
+              if (!(data21 === "running" || data21 === "stopped")) {
+                let err64 = { instancePath: instancePath + "/servers/" + i5 + "/power", schemaPath: "#/properties/servers/items/properties/power/enum", keyword: "enum", params: { allowedValues: schema191.properties.servers.items.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema191.properties.servers.items.properties.power.enum, parentSchema: schema191.properties.servers.items.properties.power, data: data21 };
                 vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
               }
             }
+            if (data16.boot !== void 0) {
+              let data22 = data16.boot;
+              if (typeof data22 == "string") {
+                if (func10(data22) > 255) {
+                  let err65 = { instancePath: instancePath + "/servers/" + i5 + "/boot", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema129, data: data22 };
+                  vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
+                }
+                if (func10(data22) < 1) {
+                  let err66 = { instancePath: instancePath + "/servers/" + i5 + "/boot", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema129, data: data22 };
+                  vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
+                }
+                if (!pattern58.test(data22)) {
+                  let err67 = { instancePath: instancePath + "/servers/" + i5 + "/boot", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema129, data: data22 };
+                  vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
+                }
+              } else {
+                let err68 = { instancePath: instancePath + "/servers/" + i5 + "/boot", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.type, parentSchema: schema129, data: data22 };
+                vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
+              }
+            }
           } else {
-            let err65 = { instancePath: instancePath + "/servers/" + i5, schemaPath: "#/properties/servers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.properties.servers.items.type, parentSchema: schema191.properties.servers.items, data: data15 };
-            vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
+            let err69 = { instancePath: instancePath + "/servers/" + i5, schemaPath: "#/properties/servers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.properties.servers.items.type, parentSchema: schema191.properties.servers.items, data: data16 };
+            vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
           }
         }
       } else {
-        let err66 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema191.properties.servers.type, parentSchema: schema191.properties.servers, data: data14 };
-        vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
+        let err70 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema191.properties.servers.type, parentSchema: schema191.properties.servers, data: data15 };
+        vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
       }
     }
   } else {
-    let err67 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.type, parentSchema: schema191, data };
-    vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
+    let err71 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema191.type, parentSchema: schema191, data };
+    vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
   }
   return validate165.errors = vErrors, errors === 0;
 }
 validate165.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var rule_pack = validate166, schema204 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, examples: [["starter"]], description: "Packs by name: those that ship with Ullage, and those that `packs` in ullage.yaml lists, which override them by name. What follows adds to them or overrides them." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams.", examples: [["imagery"]] }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites.", examples: [["north-quay"]] }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers.", examples: [["bulk"]] }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema206 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, schema208 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams.", examples: [["imagery"]] }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites.", examples: [["north-quay"]] }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers.", examples: [["bulk"]] }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema209 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
+var rule_pack = validate166, schema205 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, examples: [["starter"]], description: "Packs by name: those that ship with Ullage, and those that `packs` in ullage.yaml lists, which override them by name. What follows adds to them or overrides them." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams.", examples: [["imagery"]] }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites.", examples: [["north-quay"]] }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers.", examples: [["bulk"]] }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema207 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, schema209 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams.", examples: [["imagery"]] }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites.", examples: [["north-quay"]] }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers.", examples: [["bulk"]] }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema210 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
 function validate169(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate169.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length < 1) {
-      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema209, data };
+      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema210, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let len0 = data.length;
@@ -4823,7 +4843,7 @@ function validate169(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
   } else {
-    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema209.type, parentSchema: schema209, data };
+    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema210.type, parentSchema: schema210, data };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
   return validate169.errors = vErrors, errors === 0;
@@ -4834,7 +4854,7 @@ function validate168(data, { instancePath = "", parentData, parentDataProperty, 
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "teams" || key0 === "sites" || key0 === "tiers" || key0 === "labels")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema208, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema209, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.teams !== void 0 && (validate169(data.teams, { instancePath: instancePath + "/teams", parentData: data, parentDataProperty: "teams", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate169.errors : vErrors.concat(validate169.errors), errors = vErrors.length)), data.sites !== void 0 && (validate169(data.sites, { instancePath: instancePath + "/sites", parentData: data, parentDataProperty: "sites", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate169.errors : vErrors.concat(validate169.errors), errors = vErrors.length)), data.tiers !== void 0 && (validate169(data.tiers, { instancePath: instancePath + "/tiers", parentData: data, parentDataProperty: "tiers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate169.errors : vErrors.concat(validate169.errors), errors = vErrors.length)), data.labels !== void 0) {
@@ -4853,38 +4873,38 @@ function validate168(data, { instancePath = "", parentData, parentDataProperty, 
           }
           var valid1 = _errs7 === errors;
           if (!valid1) {
-            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema208.properties.labels.propertyNames, parentSchema: schema208.properties.labels, data: data3 };
+            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema209.properties.labels.propertyNames, parentSchema: schema209.properties.labels, data: data3 };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         }
         for (let key2 in data3) {
           let data4 = data3[key2];
           if (typeof data4 != "string" && !Array.isArray(data4)) {
-            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema208.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema208.properties.labels.additionalProperties.type, parentSchema: schema208.properties.labels.additionalProperties, data: data4 };
+            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema209.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema209.properties.labels.additionalProperties.type, parentSchema: schema209.properties.labels.additionalProperties, data: data4 };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
           if (Array.isArray(data4)) {
             if (data4.length < 1) {
-              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema208.properties.labels.additionalProperties, data: data4 };
+              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema209.properties.labels.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             let len0 = data4.length;
             for (let i0 = 0; i0 < len0; i0++) {
               let data5 = data4[i0];
               if (typeof data5 != "string") {
-                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema208.properties.labels.additionalProperties.items.type, parentSchema: schema208.properties.labels.additionalProperties.items, data: data5 };
+                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema209.properties.labels.additionalProperties.items.type, parentSchema: schema209.properties.labels.additionalProperties.items, data: data5 };
                 vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
               }
             }
           }
         }
       } else {
-        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema208.properties.labels.type, parentSchema: schema208.properties.labels, data: data3 };
+        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema209.properties.labels.type, parentSchema: schema209.properties.labels, data: data3 };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
   } else {
-    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema208.type, parentSchema: schema208, data };
+    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema209.type, parentSchema: schema209, data };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
   return validate168.errors = vErrors, errors === 0;
@@ -4894,7 +4914,7 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
   let vErrors = null, errors = 0, evaluated0 = validate167.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.required, parentSchema: schema206, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.required, parentSchema: schema207, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let tag0 = data.rule;
@@ -4902,22 +4922,22 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
       if (tag0 === "max-monthly-spend") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[0].required, parentSchema: schema206.oneOf[0], data };
+            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[0].required, parentSchema: schema207.oneOf[0], data };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
           if (data.limit === void 0) {
-            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema206.oneOf[0].required, parentSchema: schema206.oneOf[0], data };
+            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema207.oneOf[0].required, parentSchema: schema207.oneOf[0], data };
             vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
           }
           for (let key0 in data)
-            if (!func1.call(schema206.oneOf[0].properties, key0)) {
-              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[0], data };
+            if (!func1.call(schema207.oneOf[0].properties, key0)) {
+              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[0], data };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
           if (data.rule !== void 0) {
             let data0 = data.rule;
             if (data0 !== "max-monthly-spend") {
-              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema206.oneOf[0].properties.rule, data: data0 };
+              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema207.oneOf[0].properties.rule, data: data0 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
           }
@@ -4936,18 +4956,18 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data2 = data.level;
             if (typeof data2 != "string") {
-              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[0].properties.level.type, parentSchema: schema206.oneOf[0].properties.level, data: data2 };
+              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[0].properties.level.type, parentSchema: schema207.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             if (!(data2 === "error" || data2 === "warning" || data2 === "note")) {
-              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[0].properties.level.enum, parentSchema: schema206.oneOf[0].properties.level, data: data2 };
+              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[0].properties.level.enum, parentSchema: schema207.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data3 = data.enabled;
             if (typeof data3 != "boolean") {
-              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[0].properties.enabled.type, parentSchema: schema206.oneOf[0].properties.enabled, data: data3 };
+              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[0].properties.enabled.type, parentSchema: schema207.oneOf[0].properties.enabled, data: data3 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           }
@@ -4966,11 +4986,11 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.each !== void 0) {
             let data6 = data.each;
             if (typeof data6 != "string") {
-              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[0].properties.each.type, parentSchema: schema206.oneOf[0].properties.each, data: data6 };
+              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[0].properties.each.type, parentSchema: schema207.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
             }
             if (!(data6 === "team" || data6 === "site")) {
-              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[0].properties.each.enum, parentSchema: schema206.oneOf[0].properties.each, data: data6 };
+              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[0].properties.each.enum, parentSchema: schema207.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           }
@@ -4978,15 +4998,15 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             let data7 = data["warn-from"];
             if (typeof data7 == "number" && isFinite(data7)) {
               if (data7 > 1 || isNaN(data7)) {
-                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema206.oneOf[0].properties["warn-from"], data: data7 };
+                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema207.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
               if (data7 <= 0 || isNaN(data7)) {
-                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema206.oneOf[0].properties["warn-from"], data: data7 };
+                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema207.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
             } else {
-              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema206.oneOf[0].properties["warn-from"].type, parentSchema: schema206.oneOf[0].properties["warn-from"], data: data7 };
+              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema207.oneOf[0].properties["warn-from"].type, parentSchema: schema207.oneOf[0].properties["warn-from"], data: data7 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           }
@@ -5015,25 +5035,25 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         } else {
-          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[0].type, parentSchema: schema206.oneOf[0], data };
+          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[0].type, parentSchema: schema207.oneOf[0], data };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
         var props0 = !0;
       } else if (tag0 === "spend-under-a-limit") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[1].required, parentSchema: schema206.oneOf[1], data };
+            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[1].required, parentSchema: schema207.oneOf[1], data };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
           for (let key1 in data)
             if (!(key1 === "rule" || key1 === "name" || key1 === "level" || key1 === "enabled" || key1 === "where")) {
-              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[1], data };
+              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[1], data };
               vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
             }
           if (data.rule !== void 0) {
             let data10 = data.rule;
             if (data10 !== "spend-under-a-limit") {
-              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema206.oneOf[1].properties.rule, data: data10 };
+              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema207.oneOf[1].properties.rule, data: data10 };
               vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
             }
           }
@@ -5052,46 +5072,46 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data12 = data.level;
             if (typeof data12 != "string") {
-              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[1].properties.level.type, parentSchema: schema206.oneOf[1].properties.level, data: data12 };
+              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[1].properties.level.type, parentSchema: schema207.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
             }
             if (!(data12 === "error" || data12 === "warning" || data12 === "note")) {
-              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[1].properties.level.enum, parentSchema: schema206.oneOf[1].properties.level, data: data12 };
+              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[1].properties.level.enum, parentSchema: schema207.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data13 = data.enabled;
             if (typeof data13 != "boolean") {
-              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[1].properties.enabled.type, parentSchema: schema206.oneOf[1].properties.enabled, data: data13 };
+              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[1].properties.enabled.type, parentSchema: schema207.oneOf[1].properties.enabled, data: data13 };
               vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
             }
           }
           data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length));
         } else {
-          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[1].type, parentSchema: schema206.oneOf[1], data };
+          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[1].type, parentSchema: schema207.oneOf[1], data };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "minimum-headroom") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[2].required, parentSchema: schema206.oneOf[2], data };
+            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[2].required, parentSchema: schema207.oneOf[2], data };
             vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
           }
           if (data.of === void 0) {
-            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema206.oneOf[2].required, parentSchema: schema206.oneOf[2], data };
+            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema207.oneOf[2].required, parentSchema: schema207.oneOf[2], data };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
           for (let key2 in data)
-            if (!func1.call(schema206.oneOf[2].properties, key2)) {
-              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[2], data };
+            if (!func1.call(schema207.oneOf[2].properties, key2)) {
+              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[2], data };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
           if (data.rule !== void 0) {
             let data15 = data.rule;
             if (data15 !== "minimum-headroom") {
-              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema206.oneOf[2].properties.rule, data: data15 };
+              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema207.oneOf[2].properties.rule, data: data15 };
               vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
             }
           }
@@ -5110,29 +5130,29 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data17 = data.level;
             if (typeof data17 != "string") {
-              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[2].properties.level.type, parentSchema: schema206.oneOf[2].properties.level, data: data17 };
+              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[2].properties.level.type, parentSchema: schema207.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
             if (!(data17 === "error" || data17 === "warning" || data17 === "note")) {
-              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[2].properties.level.enum, parentSchema: schema206.oneOf[2].properties.level, data: data17 };
+              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[2].properties.level.enum, parentSchema: schema207.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data18 = data.enabled;
             if (typeof data18 != "boolean") {
-              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[2].properties.enabled.type, parentSchema: schema206.oneOf[2].properties.enabled, data: data18 };
+              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[2].properties.enabled.type, parentSchema: schema207.oneOf[2].properties.enabled, data: data18 };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
           }
           if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.of !== void 0) {
             let data20 = data.of;
             if (typeof data20 != "string") {
-              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[2].properties.of.type, parentSchema: schema206.oneOf[2].properties.of, data: data20 };
+              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[2].properties.of.type, parentSchema: schema207.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
             }
             if (!(data20 === "quota" || data20 === "attachment-slots" || data20 === "volume-group" || data20 === "file-system")) {
-              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[2].properties.of.enum, parentSchema: schema206.oneOf[2].properties.of, data: data20 };
+              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[2].properties.of.enum, parentSchema: schema207.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
             }
           }
@@ -5140,15 +5160,15 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             let data21 = data.share;
             if (typeof data21 == "number" && isFinite(data21)) {
               if (data21 > 1 || isNaN(data21)) {
-                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema206.oneOf[2].properties.share, data: data21 };
+                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema207.oneOf[2].properties.share, data: data21 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
               if (data21 < 0 || isNaN(data21)) {
-                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[2].properties.share, data: data21 };
+                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema207.oneOf[2].properties.share, data: data21 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             } else {
-              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema206.oneOf[2].properties.share.type, parentSchema: schema206.oneOf[2].properties.share, data: data21 };
+              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema207.oneOf[2].properties.share.type, parentSchema: schema207.oneOf[2].properties.share, data: data21 };
               vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
             }
           }
@@ -5167,45 +5187,45 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.count !== void 0) {
             let data23 = data.count;
             if (!(typeof data23 == "number" && !(data23 % 1) && !isNaN(data23) && isFinite(data23))) {
-              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[2].properties.count.type, parentSchema: schema206.oneOf[2].properties.count, data: data23 };
+              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema207.oneOf[2].properties.count.type, parentSchema: schema207.oneOf[2].properties.count, data: data23 };
               vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
             }
             if (typeof data23 == "number" && isFinite(data23) && (data23 < 0 || isNaN(data23))) {
-              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[2].properties.count, data: data23 };
+              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema207.oneOf[2].properties.count, data: data23 };
               vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
             }
           }
           if (data.days !== void 0) {
             let data24 = data.days;
             if (!(typeof data24 == "number" && !(data24 % 1) && !isNaN(data24) && isFinite(data24))) {
-              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[2].properties.days.type, parentSchema: schema206.oneOf[2].properties.days, data: data24 };
+              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema207.oneOf[2].properties.days.type, parentSchema: schema207.oneOf[2].properties.days, data: data24 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             if (typeof data24 == "number" && isFinite(data24) && (data24 < 1 || isNaN(data24))) {
-              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema206.oneOf[2].properties.days, data: data24 };
+              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema207.oneOf[2].properties.days, data: data24 };
               vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
             }
           }
         } else {
-          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[2].type, parentSchema: schema206.oneOf[2], data };
+          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[2].type, parentSchema: schema207.oneOf[2], data };
           vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-shrink") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[3].required, parentSchema: schema206.oneOf[3], data };
+            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[3].required, parentSchema: schema207.oneOf[3], data };
             vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
           }
           for (let key3 in data)
             if (!(key3 === "rule" || key3 === "name" || key3 === "level" || key3 === "enabled" || key3 === "where" || key3 === "allow-file-systems")) {
-              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[3], data };
+              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[3], data };
               vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
             }
           if (data.rule !== void 0) {
             let data25 = data.rule;
             if (data25 !== "no-shrink") {
-              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema206.oneOf[3].properties.rule, data: data25 };
+              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema207.oneOf[3].properties.rule, data: data25 };
               vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
             }
           }
@@ -5224,18 +5244,18 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data27 = data.level;
             if (typeof data27 != "string") {
-              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[3].properties.level.type, parentSchema: schema206.oneOf[3].properties.level, data: data27 };
+              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[3].properties.level.type, parentSchema: schema207.oneOf[3].properties.level, data: data27 };
               vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
             }
             if (!(data27 === "error" || data27 === "warning" || data27 === "note")) {
-              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[3].properties.level.enum, parentSchema: schema206.oneOf[3].properties.level, data: data27 };
+              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[3].properties.level.enum, parentSchema: schema207.oneOf[3].properties.level, data: data27 };
               vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data28 = data.enabled;
             if (typeof data28 != "boolean") {
-              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[3].properties.enabled.type, parentSchema: schema206.oneOf[3].properties.enabled, data: data28 };
+              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[3].properties.enabled.type, parentSchema: schema207.oneOf[3].properties.enabled, data: data28 };
               vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
             }
           }
@@ -5246,39 +5266,39 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
               for (let i0 = 0; i0 < len0; i0++) {
                 let data31 = data30[i0];
                 if (typeof data31 != "string") {
-                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema206.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema207.oneOf[3].properties["allow-file-systems"].items, data: data31 };
                   vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
                 }
                 if (!(data31 === "ext2" || data31 === "ext3" || data31 === "ext4" || data31 === "btrfs" || data31 === "ntfs" || data31 === "swap")) {
-                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema206.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema207.oneOf[3].properties["allow-file-systems"].items, data: data31 };
                   vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
                 }
               }
             } else {
-              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema206.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema206.oneOf[3].properties["allow-file-systems"], data: data30 };
+              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema207.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema207.oneOf[3].properties["allow-file-systems"], data: data30 };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
           }
         } else {
-          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[3].type, parentSchema: schema206.oneOf[3], data };
+          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[3].type, parentSchema: schema207.oneOf[3], data };
           vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "boot-volume-stays") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[4].required, parentSchema: schema206.oneOf[4], data };
+            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[4].required, parentSchema: schema207.oneOf[4], data };
             vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
           }
           for (let key4 in data)
             if (!(key4 === "rule" || key4 === "name" || key4 === "level" || key4 === "enabled" || key4 === "where")) {
-              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[4], data };
+              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[4], data };
               vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
             }
           if (data.rule !== void 0) {
             let data32 = data.rule;
             if (data32 !== "boot-volume-stays") {
-              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema206.oneOf[4].properties.rule, data: data32 };
+              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema207.oneOf[4].properties.rule, data: data32 };
               vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
             }
           }
@@ -5297,42 +5317,42 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data34 = data.level;
             if (typeof data34 != "string") {
-              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[4].properties.level.type, parentSchema: schema206.oneOf[4].properties.level, data: data34 };
+              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[4].properties.level.type, parentSchema: schema207.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
             }
             if (!(data34 === "error" || data34 === "warning" || data34 === "note")) {
-              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[4].properties.level.enum, parentSchema: schema206.oneOf[4].properties.level, data: data34 };
+              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[4].properties.level.enum, parentSchema: schema207.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data35 = data.enabled;
             if (typeof data35 != "boolean") {
-              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[4].properties.enabled.type, parentSchema: schema206.oneOf[4].properties.enabled, data: data35 };
+              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[4].properties.enabled.type, parentSchema: schema207.oneOf[4].properties.enabled, data: data35 };
               vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
             }
           }
           data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length));
         } else {
-          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[4].type, parentSchema: schema206.oneOf[4], data };
+          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[4].type, parentSchema: schema207.oneOf[4], data };
           vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "exclusive-attachment") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[5].required, parentSchema: schema206.oneOf[5], data };
+            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[5].required, parentSchema: schema207.oneOf[5], data };
             vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
           }
           for (let key5 in data)
             if (!(key5 === "rule" || key5 === "name" || key5 === "level" || key5 === "enabled" || key5 === "where")) {
-              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[5], data };
+              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[5], data };
               vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
             }
           if (data.rule !== void 0) {
             let data37 = data.rule;
             if (data37 !== "exclusive-attachment") {
-              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema206.oneOf[5].properties.rule, data: data37 };
+              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema207.oneOf[5].properties.rule, data: data37 };
               vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
             }
           }
@@ -5351,42 +5371,42 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data39 = data.level;
             if (typeof data39 != "string") {
-              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[5].properties.level.type, parentSchema: schema206.oneOf[5].properties.level, data: data39 };
+              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[5].properties.level.type, parentSchema: schema207.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
             }
             if (!(data39 === "error" || data39 === "warning" || data39 === "note")) {
-              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[5].properties.level.enum, parentSchema: schema206.oneOf[5].properties.level, data: data39 };
+              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[5].properties.level.enum, parentSchema: schema207.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data40 = data.enabled;
             if (typeof data40 != "boolean") {
-              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[5].properties.enabled.type, parentSchema: schema206.oneOf[5].properties.enabled, data: data40 };
+              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[5].properties.enabled.type, parentSchema: schema207.oneOf[5].properties.enabled, data: data40 };
               vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
             }
           }
           data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length));
         } else {
-          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[5].type, parentSchema: schema206.oneOf[5], data };
+          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[5].type, parentSchema: schema207.oneOf[5], data };
           vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "group-travels-whole") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[6].required, parentSchema: schema206.oneOf[6], data };
+            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[6].required, parentSchema: schema207.oneOf[6], data };
             vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
           }
           for (let key6 in data)
             if (!(key6 === "rule" || key6 === "name" || key6 === "level" || key6 === "enabled" || key6 === "where")) {
-              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[6], data };
+              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[6], data };
               vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
             }
           if (data.rule !== void 0) {
             let data42 = data.rule;
             if (data42 !== "group-travels-whole") {
-              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema206.oneOf[6].properties.rule, data: data42 };
+              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema207.oneOf[6].properties.rule, data: data42 };
               vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
             }
           }
@@ -5405,42 +5425,42 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data44 = data.level;
             if (typeof data44 != "string") {
-              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[6].properties.level.type, parentSchema: schema206.oneOf[6].properties.level, data: data44 };
+              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[6].properties.level.type, parentSchema: schema207.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
             }
             if (!(data44 === "error" || data44 === "warning" || data44 === "note")) {
-              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[6].properties.level.enum, parentSchema: schema206.oneOf[6].properties.level, data: data44 };
+              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[6].properties.level.enum, parentSchema: schema207.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data45 = data.enabled;
             if (typeof data45 != "boolean") {
-              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[6].properties.enabled.type, parentSchema: schema206.oneOf[6].properties.enabled, data: data45 };
+              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[6].properties.enabled.type, parentSchema: schema207.oneOf[6].properties.enabled, data: data45 };
               vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
             }
           }
           data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length));
         } else {
-          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[6].type, parentSchema: schema206.oneOf[6], data };
+          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[6].type, parentSchema: schema207.oneOf[6], data };
           vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "same-site") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[7].required, parentSchema: schema206.oneOf[7], data };
+            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[7].required, parentSchema: schema207.oneOf[7], data };
             vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
           }
           for (let key7 in data)
             if (!(key7 === "rule" || key7 === "name" || key7 === "level" || key7 === "enabled" || key7 === "where")) {
-              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[7], data };
+              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[7], data };
               vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
             }
           if (data.rule !== void 0) {
             let data47 = data.rule;
             if (data47 !== "same-site") {
-              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema206.oneOf[7].properties.rule, data: data47 };
+              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema207.oneOf[7].properties.rule, data: data47 };
               vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
             }
           }
@@ -5459,46 +5479,46 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data49 = data.level;
             if (typeof data49 != "string") {
-              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[7].properties.level.type, parentSchema: schema206.oneOf[7].properties.level, data: data49 };
+              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[7].properties.level.type, parentSchema: schema207.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
             }
             if (!(data49 === "error" || data49 === "warning" || data49 === "note")) {
-              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[7].properties.level.enum, parentSchema: schema206.oneOf[7].properties.level, data: data49 };
+              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[7].properties.level.enum, parentSchema: schema207.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data50 = data.enabled;
             if (typeof data50 != "boolean") {
-              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[7].properties.enabled.type, parentSchema: schema206.oneOf[7].properties.enabled, data: data50 };
+              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[7].properties.enabled.type, parentSchema: schema207.oneOf[7].properties.enabled, data: data50 };
               vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
             }
           }
           data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length));
         } else {
-          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[7].type, parentSchema: schema206.oneOf[7], data };
+          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[7].type, parentSchema: schema207.oneOf[7], data };
           vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-step") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema206.oneOf[8], data };
+            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema207.oneOf[8], data };
             vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
           }
           if (data.rule === void 0) {
-            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[8].required, parentSchema: schema206.oneOf[8], data };
+            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[8].required, parentSchema: schema207.oneOf[8], data };
             vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
           }
           for (let key8 in data)
             if (!(key8 === "rule" || key8 === "name" || key8 === "level" || key8 === "enabled" || key8 === "where" || key8 === "times" || key8 === "by")) {
-              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[8], data };
+              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[8], data };
               vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
             }
           if (data.rule !== void 0) {
             let data52 = data.rule;
             if (data52 !== "growth-step") {
-              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema206.oneOf[8].properties.rule, data: data52 };
+              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema207.oneOf[8].properties.rule, data: data52 };
               vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
             }
           }
@@ -5517,18 +5537,18 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data54 = data.level;
             if (typeof data54 != "string") {
-              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[8].properties.level.type, parentSchema: schema206.oneOf[8].properties.level, data: data54 };
+              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[8].properties.level.type, parentSchema: schema207.oneOf[8].properties.level, data: data54 };
               vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
             }
             if (!(data54 === "error" || data54 === "warning" || data54 === "note")) {
-              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[8].properties.level.enum, parentSchema: schema206.oneOf[8].properties.level, data: data54 };
+              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[8].properties.level.enum, parentSchema: schema207.oneOf[8].properties.level, data: data54 };
               vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data55 = data.enabled;
             if (typeof data55 != "boolean") {
-              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[8].properties.enabled.type, parentSchema: schema206.oneOf[8].properties.enabled, data: data55 };
+              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[8].properties.enabled.type, parentSchema: schema207.oneOf[8].properties.enabled, data: data55 };
               vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
             }
           }
@@ -5536,11 +5556,11 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             let data57 = data.times;
             if (typeof data57 == "number" && isFinite(data57)) {
               if (data57 < 1 || isNaN(data57)) {
-                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema206.oneOf[8].properties.times, data: data57 };
+                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema207.oneOf[8].properties.times, data: data57 };
                 vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
               }
             } else {
-              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema206.oneOf[8].properties.times.type, parentSchema: schema206.oneOf[8].properties.times, data: data57 };
+              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema207.oneOf[8].properties.times.type, parentSchema: schema207.oneOf[8].properties.times, data: data57 };
               vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
             }
           }
@@ -5557,25 +5577,25 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         } else {
-          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[8].type, parentSchema: schema206.oneOf[8], data };
+          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[8].type, parentSchema: schema207.oneOf[8], data };
           vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "detached-volume-owned") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[9].required, parentSchema: schema206.oneOf[9], data };
+            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[9].required, parentSchema: schema207.oneOf[9], data };
             vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
           }
           for (let key9 in data)
             if (!(key9 === "rule" || key9 === "name" || key9 === "level" || key9 === "enabled" || key9 === "where" || key9 === "at-most" || key9 === "grace")) {
-              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[9], data };
+              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[9], data };
               vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
             }
           if (data.rule !== void 0) {
             let data59 = data.rule;
             if (data59 !== "detached-volume-owned") {
-              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema206.oneOf[9].properties.rule, data: data59 };
+              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema207.oneOf[9].properties.rule, data: data59 };
               vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
             }
           }
@@ -5594,63 +5614,63 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data61 = data.level;
             if (typeof data61 != "string") {
-              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[9].properties.level.type, parentSchema: schema206.oneOf[9].properties.level, data: data61 };
+              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[9].properties.level.type, parentSchema: schema207.oneOf[9].properties.level, data: data61 };
               vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
             }
             if (!(data61 === "error" || data61 === "warning" || data61 === "note")) {
-              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[9].properties.level.enum, parentSchema: schema206.oneOf[9].properties.level, data: data61 };
+              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[9].properties.level.enum, parentSchema: schema207.oneOf[9].properties.level, data: data61 };
               vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data62 = data.enabled;
             if (typeof data62 != "boolean") {
-              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[9].properties.enabled.type, parentSchema: schema206.oneOf[9].properties.enabled, data: data62 };
+              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[9].properties.enabled.type, parentSchema: schema207.oneOf[9].properties.enabled, data: data62 };
               vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
             }
           }
           if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data64 = data["at-most"];
             if (!(typeof data64 == "number" && !(data64 % 1) && !isNaN(data64) && isFinite(data64))) {
-              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[9].properties["at-most"].type, parentSchema: schema206.oneOf[9].properties["at-most"], data: data64 };
+              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema207.oneOf[9].properties["at-most"].type, parentSchema: schema207.oneOf[9].properties["at-most"], data: data64 };
               vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
             }
             if (typeof data64 == "number" && isFinite(data64) && (data64 < 1 || isNaN(data64))) {
-              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema206.oneOf[9].properties["at-most"], data: data64 };
+              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema207.oneOf[9].properties["at-most"], data: data64 };
               vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
             }
           }
           if (data.grace !== void 0) {
             let data65 = data.grace;
             if (!(typeof data65 == "number" && !(data65 % 1) && !isNaN(data65) && isFinite(data65))) {
-              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[9].properties.grace.type, parentSchema: schema206.oneOf[9].properties.grace, data: data65 };
+              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema207.oneOf[9].properties.grace.type, parentSchema: schema207.oneOf[9].properties.grace, data: data65 };
               vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
             }
             if (typeof data65 == "number" && isFinite(data65) && (data65 < 0 || isNaN(data65))) {
-              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[9].properties.grace, data: data65 };
+              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema207.oneOf[9].properties.grace, data: data65 };
               vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
             }
           }
         } else {
-          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[9].type, parentSchema: schema206.oneOf[9], data };
+          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[9].type, parentSchema: schema207.oneOf[9], data };
           vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "deletion-prepared") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[10].required, parentSchema: schema206.oneOf[10], data };
+            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[10].required, parentSchema: schema207.oneOf[10], data };
             vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
           }
           for (let key10 in data)
             if (!(key10 === "rule" || key10 === "name" || key10 === "level" || key10 === "enabled" || key10 === "where" || key10 === "backup-within" || key10 === "attached-allowed")) {
-              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[10], data };
+              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[10], data };
               vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
             }
           if (data.rule !== void 0) {
             let data66 = data.rule;
             if (data66 !== "deletion-prepared") {
-              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema206.oneOf[10].properties.rule, data: data66 };
+              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema207.oneOf[10].properties.rule, data: data66 };
               vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
             }
           }
@@ -5669,63 +5689,63 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data68 = data.level;
             if (typeof data68 != "string") {
-              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[10].properties.level.type, parentSchema: schema206.oneOf[10].properties.level, data: data68 };
+              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[10].properties.level.type, parentSchema: schema207.oneOf[10].properties.level, data: data68 };
               vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
             }
             if (!(data68 === "error" || data68 === "warning" || data68 === "note")) {
-              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[10].properties.level.enum, parentSchema: schema206.oneOf[10].properties.level, data: data68 };
+              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[10].properties.level.enum, parentSchema: schema207.oneOf[10].properties.level, data: data68 };
               vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data69 = data.enabled;
             if (typeof data69 != "boolean") {
-              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[10].properties.enabled.type, parentSchema: schema206.oneOf[10].properties.enabled, data: data69 };
+              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[10].properties.enabled.type, parentSchema: schema207.oneOf[10].properties.enabled, data: data69 };
               vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
             }
           }
           if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data["backup-within"] !== void 0) {
             let data71 = data["backup-within"];
             if (!(typeof data71 == "number" && !(data71 % 1) && !isNaN(data71) && isFinite(data71))) {
-              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[10].properties["backup-within"].type, parentSchema: schema206.oneOf[10].properties["backup-within"], data: data71 };
+              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema207.oneOf[10].properties["backup-within"].type, parentSchema: schema207.oneOf[10].properties["backup-within"], data: data71 };
               vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
             }
             if (typeof data71 == "number" && isFinite(data71) && (data71 < 0 || isNaN(data71))) {
-              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[10].properties["backup-within"], data: data71 };
+              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema207.oneOf[10].properties["backup-within"], data: data71 };
               vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
             }
           }
           if (data["attached-allowed"] !== void 0) {
             let data72 = data["attached-allowed"];
             if (typeof data72 != "boolean") {
-              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[10].properties["attached-allowed"].type, parentSchema: schema206.oneOf[10].properties["attached-allowed"], data: data72 };
+              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[10].properties["attached-allowed"].type, parentSchema: schema207.oneOf[10].properties["attached-allowed"], data: data72 };
               vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
             }
           }
         } else {
-          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[10].type, parentSchema: schema206.oneOf[10], data };
+          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[10].type, parentSchema: schema207.oneOf[10], data };
           vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "destructive-changes-few") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[11].required, parentSchema: schema206.oneOf[11], data };
+            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[11].required, parentSchema: schema207.oneOf[11], data };
             vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
           }
           if (data["at-most"] === void 0) {
-            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema206.oneOf[11].required, parentSchema: schema206.oneOf[11], data };
+            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema207.oneOf[11].required, parentSchema: schema207.oneOf[11], data };
             vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
           }
           for (let key11 in data)
             if (!(key11 === "rule" || key11 === "name" || key11 === "level" || key11 === "enabled" || key11 === "where" || key11 === "at-most")) {
-              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[11], data };
+              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[11], data };
               vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
             }
           if (data.rule !== void 0) {
             let data73 = data.rule;
             if (data73 !== "destructive-changes-few") {
-              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema206.oneOf[11].properties.rule, data: data73 };
+              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema207.oneOf[11].properties.rule, data: data73 };
               vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
             }
           }
@@ -5744,52 +5764,52 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data75 = data.level;
             if (typeof data75 != "string") {
-              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[11].properties.level.type, parentSchema: schema206.oneOf[11].properties.level, data: data75 };
+              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[11].properties.level.type, parentSchema: schema207.oneOf[11].properties.level, data: data75 };
               vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
             }
             if (!(data75 === "error" || data75 === "warning" || data75 === "note")) {
-              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[11].properties.level.enum, parentSchema: schema206.oneOf[11].properties.level, data: data75 };
+              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[11].properties.level.enum, parentSchema: schema207.oneOf[11].properties.level, data: data75 };
               vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data76 = data.enabled;
             if (typeof data76 != "boolean") {
-              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[11].properties.enabled.type, parentSchema: schema206.oneOf[11].properties.enabled, data: data76 };
+              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[11].properties.enabled.type, parentSchema: schema207.oneOf[11].properties.enabled, data: data76 };
               vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
             }
           }
           if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data78 = data["at-most"];
             if (!(typeof data78 == "number" && !(data78 % 1) && !isNaN(data78) && isFinite(data78))) {
-              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[11].properties["at-most"].type, parentSchema: schema206.oneOf[11].properties["at-most"], data: data78 };
+              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema207.oneOf[11].properties["at-most"].type, parentSchema: schema207.oneOf[11].properties["at-most"], data: data78 };
               vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
             }
             if (typeof data78 == "number" && isFinite(data78) && (data78 < 0 || isNaN(data78))) {
-              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[11].properties["at-most"], data: data78 };
+              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema207.oneOf[11].properties["at-most"], data: data78 };
               vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
             }
           }
         } else {
-          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[11].type, parentSchema: schema206.oneOf[11], data };
+          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[11].type, parentSchema: schema207.oneOf[11], data };
           vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "surveyed-as-declared") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err151 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[12].required, parentSchema: schema206.oneOf[12], data };
+            let err151 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[12].required, parentSchema: schema207.oneOf[12], data };
             vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
           }
           for (let key12 in data)
             if (!(key12 === "rule" || key12 === "name" || key12 === "level" || key12 === "enabled" || key12 === "where" || key12 === "within" || key12 === "too-old" || key12 === "missing")) {
-              let err152 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[12], data };
+              let err152 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[12], data };
               vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
             }
           if (data.rule !== void 0) {
             let data79 = data.rule;
             if (data79 !== "surveyed-as-declared") {
-              let err153 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "surveyed-as-declared" }, message: "must be equal to constant", schema: "surveyed-as-declared", parentSchema: schema206.oneOf[12].properties.rule, data: data79 };
+              let err153 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "surveyed-as-declared" }, message: "must be equal to constant", schema: "surveyed-as-declared", parentSchema: schema207.oneOf[12].properties.rule, data: data79 };
               vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
             }
           }
@@ -5808,70 +5828,70 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data81 = data.level;
             if (typeof data81 != "string") {
-              let err156 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[12].properties.level.type, parentSchema: schema206.oneOf[12].properties.level, data: data81 };
+              let err156 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[12].properties.level.type, parentSchema: schema207.oneOf[12].properties.level, data: data81 };
               vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
             }
             if (!(data81 === "error" || data81 === "warning" || data81 === "note")) {
-              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[12].properties.level.enum, parentSchema: schema206.oneOf[12].properties.level, data: data81 };
+              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[12].properties.level.enum, parentSchema: schema207.oneOf[12].properties.level, data: data81 };
               vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data82 = data.enabled;
             if (typeof data82 != "boolean") {
-              let err158 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[12].properties.enabled.type, parentSchema: schema206.oneOf[12].properties.enabled, data: data82 };
+              let err158 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[12].properties.enabled.type, parentSchema: schema207.oneOf[12].properties.enabled, data: data82 };
               vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
             }
           }
           if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.within !== void 0) {
             let data84 = data.within;
             if (!(typeof data84 == "number" && !(data84 % 1) && !isNaN(data84) && isFinite(data84))) {
-              let err159 = { instancePath: instancePath + "/within", schemaPath: "#/oneOf/12/properties/within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema206.oneOf[12].properties.within.type, parentSchema: schema206.oneOf[12].properties.within, data: data84 };
+              let err159 = { instancePath: instancePath + "/within", schemaPath: "#/oneOf/12/properties/within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema207.oneOf[12].properties.within.type, parentSchema: schema207.oneOf[12].properties.within, data: data84 };
               vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
             }
             if (typeof data84 == "number" && isFinite(data84) && (data84 < 0 || isNaN(data84))) {
-              let err160 = { instancePath: instancePath + "/within", schemaPath: "#/oneOf/12/properties/within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[12].properties.within, data: data84 };
+              let err160 = { instancePath: instancePath + "/within", schemaPath: "#/oneOf/12/properties/within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema207.oneOf[12].properties.within, data: data84 };
               vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
             }
           }
           if (data["too-old"] !== void 0) {
             let data85 = data["too-old"];
             if (!(data85 === "error" || data85 === "warning" || data85 === "note")) {
-              let err161 = { instancePath: instancePath + "/too-old", schemaPath: "#/oneOf/12/properties/too-old/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[12].properties["too-old"].enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[12].properties["too-old"].enum, parentSchema: schema206.oneOf[12].properties["too-old"], data: data85 };
+              let err161 = { instancePath: instancePath + "/too-old", schemaPath: "#/oneOf/12/properties/too-old/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[12].properties["too-old"].enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[12].properties["too-old"].enum, parentSchema: schema207.oneOf[12].properties["too-old"], data: data85 };
               vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
             }
           }
           if (data.missing !== void 0) {
             let data86 = data.missing;
             if (!(data86 === "error" || data86 === "warning" || data86 === "note")) {
-              let err162 = { instancePath: instancePath + "/missing", schemaPath: "#/oneOf/12/properties/missing/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[12].properties.missing.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[12].properties.missing.enum, parentSchema: schema206.oneOf[12].properties.missing, data: data86 };
+              let err162 = { instancePath: instancePath + "/missing", schemaPath: "#/oneOf/12/properties/missing/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[12].properties.missing.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[12].properties.missing.enum, parentSchema: schema207.oneOf[12].properties.missing, data: data86 };
               vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
             }
           }
         } else {
-          let err163 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[12].type, parentSchema: schema206.oneOf[12], data };
+          let err163 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[12].type, parentSchema: schema207.oneOf[12], data };
           vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "freeze") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err164 = { instancePath, schemaPath: "#/oneOf/13/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema206.oneOf[13], data };
+            let err164 = { instancePath, schemaPath: "#/oneOf/13/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema207.oneOf[13], data };
             vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
           }
           if (data.rule === void 0) {
-            let err165 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[13].required, parentSchema: schema206.oneOf[13], data };
+            let err165 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[13].required, parentSchema: schema207.oneOf[13], data };
             vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
           }
           for (let key13 in data)
-            if (!func1.call(schema206.oneOf[13].properties, key13)) {
-              let err166 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[13], data };
+            if (!func1.call(schema207.oneOf[13].properties, key13)) {
+              let err166 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[13], data };
               vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
             }
           if (data.rule !== void 0) {
             let data87 = data.rule;
             if (data87 !== "freeze") {
-              let err167 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema206.oneOf[13].properties.rule, data: data87 };
+              let err167 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema207.oneOf[13].properties.rule, data: data87 };
               vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
             }
           }
@@ -5890,18 +5910,18 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data89 = data.level;
             if (typeof data89 != "string") {
-              let err170 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[13].properties.level.type, parentSchema: schema206.oneOf[13].properties.level, data: data89 };
+              let err170 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[13].properties.level.type, parentSchema: schema207.oneOf[13].properties.level, data: data89 };
               vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
             }
             if (!(data89 === "error" || data89 === "warning" || data89 === "note")) {
-              let err171 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[13].properties.level.enum, parentSchema: schema206.oneOf[13].properties.level, data: data89 };
+              let err171 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[13].properties.level.enum, parentSchema: schema207.oneOf[13].properties.level, data: data89 };
               vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data90 = data.enabled;
             if (typeof data90 != "boolean") {
-              let err172 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[13].properties.enabled.type, parentSchema: schema206.oneOf[13].properties.enabled, data: data90 };
+              let err172 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[13].properties.enabled.type, parentSchema: schema207.oneOf[13].properties.enabled, data: data90 };
               vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
             }
           }
@@ -5932,7 +5952,7 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data["all-changes"] !== void 0) {
             let data94 = data["all-changes"];
             if (typeof data94 != "boolean") {
-              let err177 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/13/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[13].properties["all-changes"].type, parentSchema: schema206.oneOf[13].properties["all-changes"], data: data94 };
+              let err177 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/13/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[13].properties["all-changes"].type, parentSchema: schema207.oneOf[13].properties["all-changes"], data: data94 };
               vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
             }
           }
@@ -5949,25 +5969,25 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         } else {
-          let err180 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[13].type, parentSchema: schema206.oneOf[13], data };
+          let err180 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[13].type, parentSchema: schema207.oneOf[13], data };
           vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-followed-through") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err181 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[14].required, parentSchema: schema206.oneOf[14], data };
+            let err181 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[14].required, parentSchema: schema207.oneOf[14], data };
             vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
           }
           for (let key14 in data)
             if (!(key14 === "rule" || key14 === "name" || key14 === "level" || key14 === "enabled" || key14 === "where" || key14 === "idle-share" || key14 === "idle-size")) {
-              let err182 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[14], data };
+              let err182 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[14], data };
               vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
             }
           if (data.rule !== void 0) {
             let data96 = data.rule;
             if (data96 !== "growth-followed-through") {
-              let err183 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema206.oneOf[14].properties.rule, data: data96 };
+              let err183 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema207.oneOf[14].properties.rule, data: data96 };
               vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
             }
           }
@@ -5986,18 +6006,18 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data98 = data.level;
             if (typeof data98 != "string") {
-              let err186 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[14].properties.level.type, parentSchema: schema206.oneOf[14].properties.level, data: data98 };
+              let err186 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[14].properties.level.type, parentSchema: schema207.oneOf[14].properties.level, data: data98 };
               vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
             }
             if (!(data98 === "error" || data98 === "warning" || data98 === "note")) {
-              let err187 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[14].properties.level.enum, parentSchema: schema206.oneOf[14].properties.level, data: data98 };
+              let err187 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[14].properties.level.enum, parentSchema: schema207.oneOf[14].properties.level, data: data98 };
               vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data99 = data.enabled;
             if (typeof data99 != "boolean") {
-              let err188 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[14].properties.enabled.type, parentSchema: schema206.oneOf[14].properties.enabled, data: data99 };
+              let err188 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[14].properties.enabled.type, parentSchema: schema207.oneOf[14].properties.enabled, data: data99 };
               vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
             }
           }
@@ -6005,15 +6025,15 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             let data101 = data["idle-share"];
             if (typeof data101 == "number" && isFinite(data101)) {
               if (data101 > 1 || isNaN(data101)) {
-                let err189 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema206.oneOf[14].properties["idle-share"], data: data101 };
+                let err189 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema207.oneOf[14].properties["idle-share"], data: data101 };
                 vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
               }
               if (data101 < 0 || isNaN(data101)) {
-                let err190 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema206.oneOf[14].properties["idle-share"], data: data101 };
+                let err190 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema207.oneOf[14].properties["idle-share"], data: data101 };
                 vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
               }
             } else {
-              let err191 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema206.oneOf[14].properties["idle-share"].type, parentSchema: schema206.oneOf[14].properties["idle-share"], data: data101 };
+              let err191 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema207.oneOf[14].properties["idle-share"].type, parentSchema: schema207.oneOf[14].properties["idle-share"], data: data101 };
               vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
             }
           }
@@ -6030,29 +6050,29 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         } else {
-          let err194 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[14].type, parentSchema: schema206.oneOf[14], data };
+          let err194 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[14].type, parentSchema: schema207.oneOf[14], data };
           vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "naming") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err195 = { instancePath, schemaPath: "#/oneOf/15/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema206.oneOf[15], data };
+            let err195 = { instancePath, schemaPath: "#/oneOf/15/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema207.oneOf[15], data };
             vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
           }
           if (data.rule === void 0) {
-            let err196 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[15].required, parentSchema: schema206.oneOf[15], data };
+            let err196 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[15].required, parentSchema: schema207.oneOf[15], data };
             vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
           }
           for (let key15 in data)
-            if (!func1.call(schema206.oneOf[15].properties, key15)) {
-              let err197 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[15], data };
+            if (!func1.call(schema207.oneOf[15].properties, key15)) {
+              let err197 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[15], data };
               vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
             }
           if (data.rule !== void 0) {
             let data103 = data.rule;
             if (data103 !== "naming") {
-              let err198 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema206.oneOf[15].properties.rule, data: data103 };
+              let err198 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema207.oneOf[15].properties.rule, data: data103 };
               vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
             }
           }
@@ -6071,18 +6091,18 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data105 = data.level;
             if (typeof data105 != "string") {
-              let err201 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[15].properties.level.type, parentSchema: schema206.oneOf[15].properties.level, data: data105 };
+              let err201 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[15].properties.level.type, parentSchema: schema207.oneOf[15].properties.level, data: data105 };
               vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
             }
             if (!(data105 === "error" || data105 === "warning" || data105 === "note")) {
-              let err202 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[15].properties.level.enum, parentSchema: schema206.oneOf[15].properties.level, data: data105 };
+              let err202 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[15].properties.level.enum, parentSchema: schema207.oneOf[15].properties.level, data: data105 };
               vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data106 = data.enabled;
             if (typeof data106 != "boolean") {
-              let err203 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[15].properties.enabled.type, parentSchema: schema206.oneOf[15].properties.enabled, data: data106 };
+              let err203 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[15].properties.enabled.type, parentSchema: schema207.oneOf[15].properties.enabled, data: data106 };
               vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
             }
           }
@@ -6090,11 +6110,11 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             let data108 = data.server;
             if (typeof data108 == "string") {
               if (func10(data108) < 1) {
-                let err204 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema206.oneOf[15].properties.server, data: data108 };
+                let err204 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema207.oneOf[15].properties.server, data: data108 };
                 vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
               }
             } else {
-              let err205 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[15].properties.server.type, parentSchema: schema206.oneOf[15].properties.server, data: data108 };
+              let err205 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[15].properties.server.type, parentSchema: schema207.oneOf[15].properties.server, data: data108 };
               vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
             }
           }
@@ -6102,11 +6122,11 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             let data109 = data.volume;
             if (typeof data109 == "string") {
               if (func10(data109) < 1) {
-                let err206 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema206.oneOf[15].properties.volume, data: data109 };
+                let err206 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema207.oneOf[15].properties.volume, data: data109 };
                 vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
               }
             } else {
-              let err207 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[15].properties.volume.type, parentSchema: schema206.oneOf[15].properties.volume, data: data109 };
+              let err207 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[15].properties.volume.type, parentSchema: schema207.oneOf[15].properties.volume, data: data109 };
               vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
             }
           }
@@ -6114,11 +6134,11 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             let data110 = data["volume-group"];
             if (typeof data110 == "string") {
               if (func10(data110) < 1) {
-                let err208 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema206.oneOf[15].properties["volume-group"], data: data110 };
+                let err208 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema207.oneOf[15].properties["volume-group"], data: data110 };
                 vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
               }
             } else {
-              let err209 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[15].properties["volume-group"].type, parentSchema: schema206.oneOf[15].properties["volume-group"], data: data110 };
+              let err209 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[15].properties["volume-group"].type, parentSchema: schema207.oneOf[15].properties["volume-group"], data: data110 };
               vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
             }
           }
@@ -6126,34 +6146,34 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             let data111 = data.mount;
             if (typeof data111 == "string") {
               if (func10(data111) < 1) {
-                let err210 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema206.oneOf[15].properties.mount, data: data111 };
+                let err210 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema207.oneOf[15].properties.mount, data: data111 };
                 vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
               }
             } else {
-              let err211 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[15].properties.mount.type, parentSchema: schema206.oneOf[15].properties.mount, data: data111 };
+              let err211 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[15].properties.mount.type, parentSchema: schema207.oneOf[15].properties.mount, data: data111 };
               vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
             }
           }
         } else {
-          let err212 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[15].type, parentSchema: schema206.oneOf[15], data };
+          let err212 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[15].type, parentSchema: schema207.oneOf[15], data };
           vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-stale-rename") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err213 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[16].required, parentSchema: schema206.oneOf[16], data };
+            let err213 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[16].required, parentSchema: schema207.oneOf[16], data };
             vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
           }
           for (let key16 in data)
             if (!(key16 === "rule" || key16 === "name" || key16 === "level" || key16 === "enabled" || key16 === "where")) {
-              let err214 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[16], data };
+              let err214 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[16], data };
               vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
             }
           if (data.rule !== void 0) {
             let data112 = data.rule;
             if (data112 !== "no-stale-rename") {
-              let err215 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "no-stale-rename" }, message: "must be equal to constant", schema: "no-stale-rename", parentSchema: schema206.oneOf[16].properties.rule, data: data112 };
+              let err215 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "no-stale-rename" }, message: "must be equal to constant", schema: "no-stale-rename", parentSchema: schema207.oneOf[16].properties.rule, data: data112 };
               vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
             }
           }
@@ -6172,50 +6192,50 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data114 = data.level;
             if (typeof data114 != "string") {
-              let err218 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[16].properties.level.type, parentSchema: schema206.oneOf[16].properties.level, data: data114 };
+              let err218 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[16].properties.level.type, parentSchema: schema207.oneOf[16].properties.level, data: data114 };
               vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
             }
             if (!(data114 === "error" || data114 === "warning" || data114 === "note")) {
-              let err219 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[16].properties.level.enum, parentSchema: schema206.oneOf[16].properties.level, data: data114 };
+              let err219 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[16].properties.level.enum, parentSchema: schema207.oneOf[16].properties.level, data: data114 };
               vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data115 = data.enabled;
             if (typeof data115 != "boolean") {
-              let err220 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[16].properties.enabled.type, parentSchema: schema206.oneOf[16].properties.enabled, data: data115 };
+              let err220 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[16].properties.enabled.type, parentSchema: schema207.oneOf[16].properties.enabled, data: data115 };
               vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
             }
           }
           data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length));
         } else {
-          let err221 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[16].type, parentSchema: schema206.oneOf[16], data };
+          let err221 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[16].type, parentSchema: schema207.oneOf[16], data };
           vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "shape") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err222 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[17].required, parentSchema: schema206.oneOf[17], data };
+            let err222 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[17].required, parentSchema: schema207.oneOf[17], data };
             vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
           }
           if (data.schema === void 0) {
-            let err223 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema206.oneOf[17].required, parentSchema: schema206.oneOf[17], data };
+            let err223 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema207.oneOf[17].required, parentSchema: schema207.oneOf[17], data };
             vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
           }
           if (data.of === void 0) {
-            let err224 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema206.oneOf[17].required, parentSchema: schema206.oneOf[17], data };
+            let err224 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema207.oneOf[17].required, parentSchema: schema207.oneOf[17], data };
             vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
           }
           for (let key17 in data)
-            if (!func1.call(schema206.oneOf[17].properties, key17)) {
-              let err225 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[17], data };
+            if (!func1.call(schema207.oneOf[17].properties, key17)) {
+              let err225 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[17], data };
               vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
             }
           if (data.rule !== void 0) {
             let data117 = data.rule;
             if (data117 !== "shape") {
-              let err226 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema206.oneOf[17].properties.rule, data: data117 };
+              let err226 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema207.oneOf[17].properties.rule, data: data117 };
               vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
             }
           }
@@ -6234,29 +6254,29 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data119 = data.level;
             if (typeof data119 != "string") {
-              let err229 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[17].properties.level.type, parentSchema: schema206.oneOf[17].properties.level, data: data119 };
+              let err229 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[17].properties.level.type, parentSchema: schema207.oneOf[17].properties.level, data: data119 };
               vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
             }
             if (!(data119 === "error" || data119 === "warning" || data119 === "note")) {
-              let err230 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[17].properties.level.enum, parentSchema: schema206.oneOf[17].properties.level, data: data119 };
+              let err230 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[17].properties.level.enum, parentSchema: schema207.oneOf[17].properties.level, data: data119 };
               vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data120 = data.enabled;
             if (typeof data120 != "boolean") {
-              let err231 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[17].properties.enabled.type, parentSchema: schema206.oneOf[17].properties.enabled, data: data120 };
+              let err231 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[17].properties.enabled.type, parentSchema: schema207.oneOf[17].properties.enabled, data: data120 };
               vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
             }
           }
           if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.of !== void 0) {
             let data122 = data.of;
             if (typeof data122 != "string") {
-              let err232 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[17].properties.of.type, parentSchema: schema206.oneOf[17].properties.of, data: data122 };
+              let err232 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[17].properties.of.type, parentSchema: schema207.oneOf[17].properties.of, data: data122 };
               vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
             }
             if (!(data122 === "server" || data122 === "volume" || data122 === "volume-group" || data122 === "file-system" || data122 === "change")) {
-              let err233 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[17].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[17].properties.of.enum, parentSchema: schema206.oneOf[17].properties.of, data: data122 };
+              let err233 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[17].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[17].properties.of.enum, parentSchema: schema207.oneOf[17].properties.of, data: data122 };
               vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
             }
           }
@@ -6264,30 +6284,30 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             let data123 = data.kinds;
             if (Array.isArray(data123)) {
               if (data123.length < 1) {
-                let err234 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema206.oneOf[17].properties.kinds, data: data123 };
+                let err234 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema207.oneOf[17].properties.kinds, data: data123 };
                 vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
               }
               let len1 = data123.length;
               for (let i1 = 0; i1 < len1; i1++) {
                 let data124 = data123[i1];
                 if (typeof data124 != "string") {
-                  let err235 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[17].properties.kinds.items.type, parentSchema: schema206.oneOf[17].properties.kinds.items, data: data124 };
+                  let err235 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[17].properties.kinds.items.type, parentSchema: schema207.oneOf[17].properties.kinds.items, data: data124 };
                   vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
                 }
                 if (!(data124 === "server-created" || data124 === "server-adopted" || data124 === "server-renamed" || data124 === "server-changed-id" || data124 === "server-changed-team" || data124 === "server-moved-site" || data124 === "server-changed-type" || data124 === "server-started" || data124 === "server-stopped" || data124 === "boot-swapped" || data124 === "server-edited" || data124 === "server-deleted" || data124 === "volume-created" || data124 === "volume-adopted" || data124 === "volume-re-created" || data124 === "volume-renamed" || data124 === "volume-changed-id" || data124 === "volume-changed-team" || data124 === "volume-moved-site" || data124 === "volume-moved-tier" || data124 === "volume-grown" || data124 === "volume-shrunk" || data124 === "volume-unprotected" || data124 === "volume-edited" || data124 === "handed-over" || data124 === "detached" || data124 === "attached" || data124 === "attachment-adopted" || data124 === "volume-deleted" || data124 === "group-created" || data124 === "group-adopted" || data124 === "group-renamed" || data124 === "member-left" || data124 === "member-joined" || data124 === "member-adopted" || data124 === "group-edited" || data124 === "group-deleted" || data124 === "file-system-created" || data124 === "file-system-adopted" || data124 === "file-system-remounted" || data124 === "file-system-edited" || data124 === "file-system-remade" || data124 === "file-system-grown" || data124 === "file-system-shrunk" || data124 === "file-system-deleted")) {
-                  let err236 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[17].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[17].properties.kinds.items.enum, parentSchema: schema206.oneOf[17].properties.kinds.items, data: data124 };
+                  let err236 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[17].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[17].properties.kinds.items.enum, parentSchema: schema207.oneOf[17].properties.kinds.items, data: data124 };
                   vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
                 }
               }
             } else {
-              let err237 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema206.oneOf[17].properties.kinds.type, parentSchema: schema206.oneOf[17].properties.kinds, data: data123 };
+              let err237 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema207.oneOf[17].properties.kinds.type, parentSchema: schema207.oneOf[17].properties.kinds, data: data123 };
               vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
             }
           }
           if (data.schema !== void 0) {
             let data125 = data.schema;
             if (!(data125 && typeof data125 == "object" && !Array.isArray(data125))) {
-              let err238 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/17/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[17].properties.schema.type, parentSchema: schema206.oneOf[17].properties.schema, data: data125 };
+              let err238 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/17/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[17].properties.schema.type, parentSchema: schema207.oneOf[17].properties.schema, data: data125 };
               vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
             }
           }
@@ -6304,25 +6324,25 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             }
           }
         } else {
-          let err241 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[17].type, parentSchema: schema206.oneOf[17], data };
+          let err241 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[17].type, parentSchema: schema207.oneOf[17], data };
           vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "tier-bounds") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err242 = { instancePath, schemaPath: "#/oneOf/18/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[18].required, parentSchema: schema206.oneOf[18], data };
+            let err242 = { instancePath, schemaPath: "#/oneOf/18/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[18].required, parentSchema: schema207.oneOf[18], data };
             vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
           }
           for (let key18 in data)
             if (!(key18 === "rule" || key18 === "name" || key18 === "level" || key18 === "enabled" || key18 === "where")) {
-              let err243 = { instancePath, schemaPath: "#/oneOf/18/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[18], data };
+              let err243 = { instancePath, schemaPath: "#/oneOf/18/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[18], data };
               vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
             }
           if (data.rule !== void 0) {
             let data127 = data.rule;
             if (data127 !== "tier-bounds") {
-              let err244 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/18/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema206.oneOf[18].properties.rule, data: data127 };
+              let err244 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/18/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema207.oneOf[18].properties.rule, data: data127 };
               vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
             }
           }
@@ -6341,42 +6361,42 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data129 = data.level;
             if (typeof data129 != "string") {
-              let err247 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[18].properties.level.type, parentSchema: schema206.oneOf[18].properties.level, data: data129 };
+              let err247 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[18].properties.level.type, parentSchema: schema207.oneOf[18].properties.level, data: data129 };
               vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
             }
             if (!(data129 === "error" || data129 === "warning" || data129 === "note")) {
-              let err248 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[18].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[18].properties.level.enum, parentSchema: schema206.oneOf[18].properties.level, data: data129 };
+              let err248 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[18].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[18].properties.level.enum, parentSchema: schema207.oneOf[18].properties.level, data: data129 };
               vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data130 = data.enabled;
             if (typeof data130 != "boolean") {
-              let err249 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/18/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[18].properties.enabled.type, parentSchema: schema206.oneOf[18].properties.enabled, data: data130 };
+              let err249 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/18/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[18].properties.enabled.type, parentSchema: schema207.oneOf[18].properties.enabled, data: data130 };
               vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
             }
           }
           data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length));
         } else {
-          let err250 = { instancePath, schemaPath: "#/oneOf/18/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[18].type, parentSchema: schema206.oneOf[18], data };
+          let err250 = { instancePath, schemaPath: "#/oneOf/18/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[18].type, parentSchema: schema207.oneOf[18], data };
           vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "policy-apart") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err251 = { instancePath, schemaPath: "#/oneOf/19/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema206.oneOf[19].required, parentSchema: schema206.oneOf[19], data };
+            let err251 = { instancePath, schemaPath: "#/oneOf/19/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[19].required, parentSchema: schema207.oneOf[19], data };
             vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
           }
           for (let key19 in data)
             if (!(key19 === "rule" || key19 === "name" || key19 === "level" || key19 === "enabled" || key19 === "where")) {
-              let err252 = { instancePath, schemaPath: "#/oneOf/19/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema206.oneOf[19], data };
+              let err252 = { instancePath, schemaPath: "#/oneOf/19/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[19], data };
               vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
             }
           if (data.rule !== void 0) {
             let data132 = data.rule;
             if (data132 !== "policy-apart") {
-              let err253 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/19/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema206.oneOf[19].properties.rule, data: data132 };
+              let err253 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/19/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema207.oneOf[19].properties.rule, data: data132 };
               vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
             }
           }
@@ -6395,37 +6415,37 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.level !== void 0) {
             let data134 = data.level;
             if (typeof data134 != "string") {
-              let err256 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/19/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema206.oneOf[19].properties.level.type, parentSchema: schema206.oneOf[19].properties.level, data: data134 };
+              let err256 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/19/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[19].properties.level.type, parentSchema: schema207.oneOf[19].properties.level, data: data134 };
               vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
             }
             if (!(data134 === "error" || data134 === "warning" || data134 === "note")) {
-              let err257 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/19/properties/level/enum", keyword: "enum", params: { allowedValues: schema206.oneOf[19].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema206.oneOf[19].properties.level.enum, parentSchema: schema206.oneOf[19].properties.level, data: data134 };
+              let err257 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/19/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[19].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[19].properties.level.enum, parentSchema: schema207.oneOf[19].properties.level, data: data134 };
               vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data135 = data.enabled;
             if (typeof data135 != "boolean") {
-              let err258 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/19/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema206.oneOf[19].properties.enabled.type, parentSchema: schema206.oneOf[19].properties.enabled, data: data135 };
+              let err258 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/19/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[19].properties.enabled.type, parentSchema: schema207.oneOf[19].properties.enabled, data: data135 };
               vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
             }
           }
           data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length));
         } else {
-          let err259 = { instancePath, schemaPath: "#/oneOf/19/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.oneOf[19].type, parentSchema: schema206.oneOf[19], data };
+          let err259 = { instancePath, schemaPath: "#/oneOf/19/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[19].type, parentSchema: schema207.oneOf[19], data };
           vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else {
-        let err260 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema206.discriminator, parentSchema: schema206, data };
+        let err260 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema207.discriminator, parentSchema: schema207, data };
         vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
       }
     else {
-      let err261 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema206.discriminator, parentSchema: schema206, data };
+      let err261 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema207.discriminator, parentSchema: schema207, data };
       vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
     }
   } else {
-    let err262 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema206.type, parentSchema: schema206, data };
+    let err262 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.type, parentSchema: schema207, data };
     vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
   }
   return validate167.errors = vErrors, evaluated0.props = props0, errors === 0;
@@ -6436,7 +6456,7 @@ function validate166(data, { instancePath = "", parentData, parentDataProperty, 
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "use" || key0 === "rules")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema204, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema205, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.use !== void 0) {
@@ -6456,7 +6476,7 @@ function validate166(data, { instancePath = "", parentData, parentDataProperty, 
           }
         }
       } else {
-        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema204.properties.use.type, parentSchema: schema204.properties.use, data: data0 };
+        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema205.properties.use.type, parentSchema: schema205.properties.use, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
@@ -6467,34 +6487,34 @@ function validate166(data, { instancePath = "", parentData, parentDataProperty, 
         for (let i1 = 0; i1 < len1; i1++)
           validate167(data2[i1], { instancePath: instancePath + "/rules/" + i1, parentData: data2, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors), errors = vErrors.length);
       } else {
-        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema204.properties.rules.type, parentSchema: schema204.properties.rules, data: data2 };
+        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema205.properties.rules.type, parentSchema: schema205.properties.rules, data: data2 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
   } else {
-    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema204.type, parentSchema: schema204, data };
+    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema205.type, parentSchema: schema205, data };
     vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
   }
   return validate166.errors = vErrors, errors === 0;
 }
 validate166.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate194, schema241 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { format: { enum: ["ullage-files-1"], default: "ullage-files-1", description: "The version of the formats that people write: of this file and of all estate files, price lists, rule packs, waivers, procedures and readings beside it." }, currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["north-quay"] }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, examples: [["imagery", "ledger"]], description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, packs: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["fleet"] }, description: "Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed. At most 50.", additionalProperties: { title: "PackSettings", type: "object", additionalProperties: !1, required: ["repository", "commit", "path", "sha256"], description: "One pack: where it is kept, and which of its versions is meant.", properties: { repository: { type: "string", maxLength: 2e3, pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and no sign that RFC 3986 does not give a URL.", examples: ["https://git.example.org/fleet/storage-policy.git"] }, commit: { type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, path: { $ref: "#/$defs/folder", description: "The file, from the root of that repository.", examples: ["policies/fleet.yaml"] }, sha256: { type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] } } } }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to; in JSON it may be a list of them." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema243 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema255 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern160 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), pattern171 = new RegExp("^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", "u"), pattern172 = new RegExp("^([0-9a-f]{40}|[0-9a-f]{64})$", "u"), pattern174 = new RegExp("^[0-9a-f]{64}$", "u");
+var settings = validate194, schema242 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { format: { enum: ["ullage-files-1"], default: "ullage-files-1", description: "The version of the formats that people write: of this file and of all estate files, price lists, rule packs, waivers, procedures and readings beside it." }, currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["north-quay"] }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, examples: [["imagery", "ledger"]], description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, packs: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["fleet"] }, description: "Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed. At most 50.", additionalProperties: { title: "PackSettings", type: "object", additionalProperties: !1, required: ["repository", "commit", "path", "sha256"], description: "One pack: where it is kept, and which of its versions is meant.", properties: { repository: { type: "string", maxLength: 2e3, pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and no sign that RFC 3986 does not give a URL.", examples: ["https://git.example.org/fleet/storage-policy.git"] }, commit: { type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, path: { $ref: "#/$defs/folder", description: "The file, from the root of that repository.", examples: ["policies/fleet.yaml"] }, sha256: { type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] } } } }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to; in JSON it may be a list of them." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema244 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema256 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern161 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), pattern172 = new RegExp("^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", "u"), pattern173 = new RegExp("^([0-9a-f]{40}|[0-9a-f]{64})$", "u"), pattern175 = new RegExp("^[0-9a-f]{64}$", "u");
 function validate194(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate194.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.currency === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema241.required, parentSchema: schema241, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema242.required, parentSchema: schema242, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "format" || key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites" || key0 === "teams" || key0 === "packs" || key0 === "provider-list")) {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.format !== void 0) {
       let data0 = data.format;
       if (data0 !== "ullage-files-1") {
-        let err2 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/enum", keyword: "enum", params: { allowedValues: schema241.properties.format.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties.format.enum, parentSchema: schema241.properties.format, data: data0 };
+        let err2 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/enum", keyword: "enum", params: { allowedValues: schema242.properties.format.enum }, message: "must be equal to one of the allowed values", schema: schema242.properties.format.enum, parentSchema: schema242.properties.format, data: data0 };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
@@ -6513,11 +6533,11 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.month !== void 0) {
       let data2 = data.month;
       if (typeof data2 != "string") {
-        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.month.type, parentSchema: schema241.properties.month, data: data2 };
+        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.properties.month.type, parentSchema: schema242.properties.month, data: data2 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
       if (!(data2 === "730 h" || data2 === "calendar")) {
-        let err6 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema241.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties.month.enum, parentSchema: schema241.properties.month, data: data2 };
+        let err6 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema242.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema242.properties.month.enum, parentSchema: schema242.properties.month, data: data2 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
@@ -6526,95 +6546,95 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
       if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
         for (let key1 in data3)
           if (!(key1 === "storage" || key1 === "prices" || key1 === "policies" || key1 === "waivers" || key1 === "readings" || key1 === "surveys" || key1 === "procedures")) {
-            let err7 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.paths, data: data3 };
+            let err7 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties.paths, data: data3 };
             vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
           }
         if (data3.storage !== void 0) {
           let data4 = data3.storage;
           if (typeof data4 == "string") {
-            if (!pattern160.test(data4)) {
-              let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data4 };
+            if (!pattern161.test(data4)) {
+              let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data4 };
               vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
             }
           } else {
-            let err9 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data4 };
+            let err9 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data4 };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
         }
         if (data3.prices !== void 0) {
           let data5 = data3.prices;
           if (typeof data5 == "string") {
-            if (!pattern160.test(data5)) {
-              let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data5 };
+            if (!pattern161.test(data5)) {
+              let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data5 };
               vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
             }
           } else {
-            let err11 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data5 };
+            let err11 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data5 };
             vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
           }
         }
         if (data3.policies !== void 0) {
           let data6 = data3.policies;
           if (typeof data6 == "string") {
-            if (!pattern160.test(data6)) {
-              let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data6 };
+            if (!pattern161.test(data6)) {
+              let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data6 };
               vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
             }
           } else {
-            let err13 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data6 };
+            let err13 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data6 };
             vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
           }
         }
         if (data3.waivers !== void 0) {
           let data7 = data3.waivers;
           if (typeof data7 == "string") {
-            if (!pattern160.test(data7)) {
-              let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data7 };
+            if (!pattern161.test(data7)) {
+              let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data7 };
               vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
             }
           } else {
-            let err15 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data7 };
+            let err15 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data7 };
             vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
           }
         }
         if (data3.readings !== void 0) {
           let data8 = data3.readings;
           if (typeof data8 == "string") {
-            if (!pattern160.test(data8)) {
-              let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data8 };
+            if (!pattern161.test(data8)) {
+              let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data8 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           } else {
-            let err17 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data8 };
+            let err17 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data8 };
             vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
           }
         }
         if (data3.surveys !== void 0) {
           let data9 = data3.surveys;
           if (typeof data9 == "string") {
-            if (!pattern160.test(data9)) {
-              let err18 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data9 };
+            if (!pattern161.test(data9)) {
+              let err18 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data9 };
               vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
             }
           } else {
-            let err19 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data9 };
+            let err19 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data9 };
             vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
           }
         }
         if (data3.procedures !== void 0) {
           let data10 = data3.procedures;
           if (typeof data10 == "string") {
-            if (!pattern160.test(data10)) {
-              let err20 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data10 };
+            if (!pattern161.test(data10)) {
+              let err20 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data10 };
               vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
             }
           } else {
-            let err21 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data10 };
+            let err21 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data10 };
             vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
       } else {
-        let err22 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.paths.type, parentSchema: schema241.properties.paths, data: data3 };
+        let err22 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties.paths.type, parentSchema: schema242.properties.paths, data: data3 };
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
@@ -6634,7 +6654,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
           }
           var valid10 = _errs34 === errors;
           if (!valid10) {
-            let err25 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema241.properties.sites.propertyNames, parentSchema: schema241.properties.sites, data: data11 };
+            let err25 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema242.properties.sites.propertyNames, parentSchema: schema242.properties.sites, data: data11 };
             vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
           }
         }
@@ -6643,7 +6663,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
           if (data12 && typeof data12 == "object" && !Array.isArray(data12)) {
             for (let key4 in data12)
               if (!(key4 === "quota" || key4 === "attachment-slots")) {
-                let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.sites.additionalProperties, data: data12 };
+                let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties.sites.additionalProperties, data: data12 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
             if (data12.quota !== void 0) {
@@ -6651,17 +6671,17 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               if (data13 && typeof data13 == "object" && !Array.isArray(data13)) {
                 for (let key5 in data13)
                   if (!(key5 === "volumes" || key5 === "size")) {
-                    let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.sites.additionalProperties.properties.quota, data: data13 };
+                    let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties.sites.additionalProperties.properties.quota, data: data13 };
                     vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
                   }
                 if (data13.volumes !== void 0) {
                   let data14 = data13.volumes;
                   if (!(typeof data14 == "number" && !(data14 % 1) && !isNaN(data14) && isFinite(data14))) {
-                    let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema241.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema241.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data14 };
+                    let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema242.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema242.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data14 };
                     vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                   }
                   if (typeof data14 == "number" && isFinite(data14) && (data14 < 0 || isNaN(data14))) {
-                    let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema241.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data14 };
+                    let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema242.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data14 };
                     vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
                   }
                 }
@@ -6678,28 +6698,28 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
                   }
                 }
               } else {
-                let err32 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema241.properties.sites.additionalProperties.properties.quota, data: data13 };
+                let err32 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema242.properties.sites.additionalProperties.properties.quota, data: data13 };
                 vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
               }
             }
             if (data12["attachment-slots"] !== void 0) {
               let data16 = data12["attachment-slots"];
               if (!(typeof data16 == "number" && !(data16 % 1) && !isNaN(data16) && isFinite(data16))) {
-                let err33 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema241.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema241.properties.sites.additionalProperties.properties["attachment-slots"], data: data16 };
+                let err33 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema242.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema242.properties.sites.additionalProperties.properties["attachment-slots"], data: data16 };
                 vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
               }
               if (typeof data16 == "number" && isFinite(data16) && (data16 < 0 || isNaN(data16))) {
-                let err34 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema241.properties.sites.additionalProperties.properties["attachment-slots"], data: data16 };
+                let err34 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema242.properties.sites.additionalProperties.properties["attachment-slots"], data: data16 };
                 vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
               }
             }
           } else {
-            let err35 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.sites.additionalProperties.type, parentSchema: schema241.properties.sites.additionalProperties, data: data12 };
+            let err35 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties.sites.additionalProperties.type, parentSchema: schema242.properties.sites.additionalProperties, data: data12 };
             vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
           }
         }
       } else {
-        let err36 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.sites.type, parentSchema: schema241.properties.sites, data: data11 };
+        let err36 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties.sites.type, parentSchema: schema242.properties.sites, data: data11 };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
@@ -6707,7 +6727,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
       let data17 = data.teams;
       if (Array.isArray(data17)) {
         if (data17.length < 1) {
-          let err37 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema241.properties.teams, data: data17 };
+          let err37 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema242.properties.teams, data: data17 };
           vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
         }
         let len0 = data17.length;
@@ -6728,13 +6748,13 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
           outer0: for (; i1--; )
             for (j0 = i1; j0--; )
               if (func0(data17[i1], data17[j0])) {
-                let err40 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema241.properties.teams, data: data17 };
+                let err40 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema242.properties.teams, data: data17 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
                 break outer0;
               }
         }
       } else {
-        let err41 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema241.properties.teams.type, parentSchema: schema241.properties.teams, data: data17 };
+        let err41 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema242.properties.teams.type, parentSchema: schema242.properties.teams, data: data17 };
         vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
       }
     }
@@ -6754,7 +6774,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
           }
           var valid20 = _errs58 === errors;
           if (!valid20) {
-            let err44 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/propertyNames", keyword: "propertyNames", params: { propertyName: key6 }, message: "property name must be valid", schema: schema241.properties.packs.propertyNames, parentSchema: schema241.properties.packs, data: data19 };
+            let err44 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/propertyNames", keyword: "propertyNames", params: { propertyName: key6 }, message: "property name must be valid", schema: schema242.properties.packs.propertyNames, parentSchema: schema242.properties.packs, data: data19 };
             vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
           }
         }
@@ -6762,85 +6782,85 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
           let data20 = data19[key7];
           if (data20 && typeof data20 == "object" && !Array.isArray(data20)) {
             if (data20.repository === void 0) {
-              let err45 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "repository" }, message: "must have required property 'repository'", schema: schema241.properties.packs.additionalProperties.required, parentSchema: schema241.properties.packs.additionalProperties, data: data20 };
+              let err45 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "repository" }, message: "must have required property 'repository'", schema: schema242.properties.packs.additionalProperties.required, parentSchema: schema242.properties.packs.additionalProperties, data: data20 };
               vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
             }
             if (data20.commit === void 0) {
-              let err46 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "commit" }, message: "must have required property 'commit'", schema: schema241.properties.packs.additionalProperties.required, parentSchema: schema241.properties.packs.additionalProperties, data: data20 };
+              let err46 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "commit" }, message: "must have required property 'commit'", schema: schema242.properties.packs.additionalProperties.required, parentSchema: schema242.properties.packs.additionalProperties, data: data20 };
               vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
             }
             if (data20.path === void 0) {
-              let err47 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "path" }, message: "must have required property 'path'", schema: schema241.properties.packs.additionalProperties.required, parentSchema: schema241.properties.packs.additionalProperties, data: data20 };
+              let err47 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "path" }, message: "must have required property 'path'", schema: schema242.properties.packs.additionalProperties.required, parentSchema: schema242.properties.packs.additionalProperties, data: data20 };
               vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
             }
             if (data20.sha256 === void 0) {
-              let err48 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "sha256" }, message: "must have required property 'sha256'", schema: schema241.properties.packs.additionalProperties.required, parentSchema: schema241.properties.packs.additionalProperties, data: data20 };
+              let err48 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "sha256" }, message: "must have required property 'sha256'", schema: schema242.properties.packs.additionalProperties.required, parentSchema: schema242.properties.packs.additionalProperties, data: data20 };
               vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
             }
             for (let key8 in data20)
               if (!(key8 === "repository" || key8 === "commit" || key8 === "path" || key8 === "sha256")) {
-                let err49 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties.packs.additionalProperties, data: data20 };
+                let err49 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties.packs.additionalProperties, data: data20 };
                 vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
               }
             if (data20.repository !== void 0) {
               let data21 = data20.repository;
               if (typeof data21 == "string") {
                 if (func10(data21) > 2e3) {
-                  let err50 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/maxLength", keyword: "maxLength", params: { limit: 2e3 }, message: "must NOT have more than 2000 characters", schema: 2e3, parentSchema: schema241.properties.packs.additionalProperties.properties.repository, data: data21 };
+                  let err50 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/maxLength", keyword: "maxLength", params: { limit: 2e3 }, message: "must NOT have more than 2000 characters", schema: 2e3, parentSchema: schema242.properties.packs.additionalProperties.properties.repository, data: data21 };
                   vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
                 }
-                if (!pattern171.test(data21)) {
-                  let err51 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/pattern", keyword: "pattern", params: { pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$" }, message: `must match pattern "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$"`, schema: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", parentSchema: schema241.properties.packs.additionalProperties.properties.repository, data: data21 };
+                if (!pattern172.test(data21)) {
+                  let err51 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/pattern", keyword: "pattern", params: { pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$" }, message: `must match pattern "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$"`, schema: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", parentSchema: schema242.properties.packs.additionalProperties.properties.repository, data: data21 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.packs.additionalProperties.properties.repository.type, parentSchema: schema241.properties.packs.additionalProperties.properties.repository, data: data21 };
+                let err52 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.properties.packs.additionalProperties.properties.repository.type, parentSchema: schema242.properties.packs.additionalProperties.properties.repository, data: data21 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
             if (data20.commit !== void 0) {
               let data22 = data20.commit;
               if (typeof data22 == "string") {
-                if (!pattern172.test(data22)) {
-                  let err53 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/properties/packs/additionalProperties/properties/commit/pattern", keyword: "pattern", params: { pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$" }, message: 'must match pattern "^([0-9a-f]{40}|[0-9a-f]{64})$"', schema: "^([0-9a-f]{40}|[0-9a-f]{64})$", parentSchema: schema241.properties.packs.additionalProperties.properties.commit, data: data22 };
+                if (!pattern173.test(data22)) {
+                  let err53 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/properties/packs/additionalProperties/properties/commit/pattern", keyword: "pattern", params: { pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$" }, message: 'must match pattern "^([0-9a-f]{40}|[0-9a-f]{64})$"', schema: "^([0-9a-f]{40}|[0-9a-f]{64})$", parentSchema: schema242.properties.packs.additionalProperties.properties.commit, data: data22 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err54 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/properties/packs/additionalProperties/properties/commit/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.packs.additionalProperties.properties.commit.type, parentSchema: schema241.properties.packs.additionalProperties.properties.commit, data: data22 };
+                let err54 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/properties/packs/additionalProperties/properties/commit/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.properties.packs.additionalProperties.properties.commit.type, parentSchema: schema242.properties.packs.additionalProperties.properties.commit, data: data22 };
                 vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
             if (data20.path !== void 0) {
               let data23 = data20.path;
               if (typeof data23 == "string") {
-                if (!pattern160.test(data23)) {
-                  let err55 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/path", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema243, data: data23 };
+                if (!pattern161.test(data23)) {
+                  let err55 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/path", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data23 };
                   vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
                 }
               } else {
-                let err56 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/path", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.type, parentSchema: schema243, data: data23 };
+                let err56 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/path", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data23 };
                 vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
               }
             }
             if (data20.sha256 !== void 0) {
               let data24 = data20.sha256;
               if (typeof data24 == "string") {
-                if (!pattern174.test(data24)) {
-                  let err57 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/properties/packs/additionalProperties/properties/sha256/pattern", keyword: "pattern", params: { pattern: "^[0-9a-f]{64}$" }, message: 'must match pattern "^[0-9a-f]{64}$"', schema: "^[0-9a-f]{64}$", parentSchema: schema241.properties.packs.additionalProperties.properties.sha256, data: data24 };
+                if (!pattern175.test(data24)) {
+                  let err57 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/properties/packs/additionalProperties/properties/sha256/pattern", keyword: "pattern", params: { pattern: "^[0-9a-f]{64}$" }, message: 'must match pattern "^[0-9a-f]{64}$"', schema: "^[0-9a-f]{64}$", parentSchema: schema242.properties.packs.additionalProperties.properties.sha256, data: data24 };
                   vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
                 }
               } else {
-                let err58 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/properties/packs/additionalProperties/properties/sha256/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema241.properties.packs.additionalProperties.properties.sha256.type, parentSchema: schema241.properties.packs.additionalProperties.properties.sha256, data: data24 };
+                let err58 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/properties/packs/additionalProperties/properties/sha256/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.properties.packs.additionalProperties.properties.sha256.type, parentSchema: schema242.properties.packs.additionalProperties.properties.sha256, data: data24 };
                 vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
               }
             }
           } else {
-            let err59 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.packs.additionalProperties.type, parentSchema: schema241.properties.packs.additionalProperties, data: data20 };
+            let err59 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties.packs.additionalProperties.type, parentSchema: schema242.properties.packs.additionalProperties, data: data20 };
             vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
           }
         }
       } else {
-        let err60 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties.packs.type, parentSchema: schema241.properties.packs, data: data19 };
+        let err60 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties.packs.type, parentSchema: schema242.properties.packs, data: data19 };
         vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
       }
     }
@@ -6849,34 +6869,34 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
       if (data25 && typeof data25 == "object" && !Array.isArray(data25)) {
         for (let key9 in data25)
           if (!(key9 === "volumes" || key9 === "servers" || key9 === "tiers" || key9 === "sites" || key9 === "types" || key9 === "power")) {
-            let err61 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"], data: data25 };
+            let err61 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties["provider-list"], data: data25 };
             vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
           }
         if (data25.volumes !== void 0) {
           let data26 = data25.volumes;
           if (data26 && typeof data26 == "object" && !Array.isArray(data26)) {
             if (data26.size === void 0) {
-              let err62 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema241.properties["provider-list"].properties.volumes.required, parentSchema: schema241.properties["provider-list"].properties.volumes, data: data26 };
+              let err62 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema242.properties["provider-list"].properties.volumes.required, parentSchema: schema242.properties["provider-list"].properties.volumes, data: data26 };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
             for (let key10 in data26)
               if (!(key10 === "rows" || key10 === "id" || key10 === "name" || key10 === "size" || key10 === "tier" || key10 === "site" || key10 === "server" || key10 === "boot")) {
-                let err63 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"].properties.volumes, data: data26 };
+                let err63 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties["provider-list"].properties.volumes, data: data26 };
                 vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
               }
             if (data26.rows !== void 0) {
               let data27 = data26.rows;
               if (typeof data27 == "string") {
                 if (func10(data27) > 200) {
-                  let err64 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data27 };
+                  let err64 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data27 };
                   vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
                 }
                 if (func10(data27) < 1) {
-                  let err65 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data27 };
+                  let err65 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data27 };
                   vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
                 }
               } else {
-                let err66 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data27 };
+                let err66 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data27 };
                 vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
               }
             }
@@ -6884,15 +6904,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data28 = data26.id;
               if (typeof data28 == "string") {
                 if (func10(data28) > 200) {
-                  let err67 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data28 };
+                  let err67 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data28 };
                   vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
                 }
                 if (func10(data28) < 1) {
-                  let err68 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data28 };
+                  let err68 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data28 };
                   vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
                 }
               } else {
-                let err69 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data28 };
+                let err69 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data28 };
                 vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
               }
             }
@@ -6900,15 +6920,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data29 = data26.name;
               if (typeof data29 == "string") {
                 if (func10(data29) > 200) {
-                  let err70 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data29 };
+                  let err70 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data29 };
                   vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
                 }
                 if (func10(data29) < 1) {
-                  let err71 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data29 };
+                  let err71 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data29 };
                   vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
                 }
               } else {
-                let err72 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data29 };
+                let err72 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data29 };
                 vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
               }
             }
@@ -6916,43 +6936,43 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data30 = data26.size;
               if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
                 if (data30.field === void 0) {
-                  let err73 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "field" }, message: "must have required property 'field'", schema: schema241.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data30 };
+                  let err73 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "field" }, message: "must have required property 'field'", schema: schema242.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema242.properties["provider-list"].properties.volumes.properties.size, data: data30 };
                   vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
                 }
                 if (data30.unit === void 0) {
-                  let err74 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "unit" }, message: "must have required property 'unit'", schema: schema241.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data30 };
+                  let err74 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "unit" }, message: "must have required property 'unit'", schema: schema242.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema242.properties["provider-list"].properties.volumes.properties.size, data: data30 };
                   vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
                 }
                 for (let key11 in data30)
                   if (!(key11 === "field" || key11 === "unit")) {
-                    let err75 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data30 };
+                    let err75 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties["provider-list"].properties.volumes.properties.size, data: data30 };
                     vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
                   }
                 if (data30.field !== void 0) {
                   let data31 = data30.field;
                   if (typeof data31 == "string") {
                     if (func10(data31) > 200) {
-                      let err76 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data31 };
+                      let err76 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data31 };
                       vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
                     }
                     if (func10(data31) < 1) {
-                      let err77 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data31 };
+                      let err77 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data31 };
                       vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
                     }
                   } else {
-                    let err78 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data31 };
+                    let err78 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data31 };
                     vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
                   }
                 }
                 if (data30.unit !== void 0) {
                   let data32 = data30.unit;
                   if (!(data32 === "B" || data32 === "KiB" || data32 === "MiB" || data32 === "GiB" || data32 === "TiB" || data32 === "kB" || data32 === "MB" || data32 === "GB" || data32 === "TB")) {
-                    let err79 = { instancePath: instancePath + "/provider-list/volumes/size/unit", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/properties/unit/enum", keyword: "enum", params: { allowedValues: schema241.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size.properties.unit, data: data32 };
+                    let err79 = { instancePath: instancePath + "/provider-list/volumes/size/unit", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/properties/unit/enum", keyword: "enum", params: { allowedValues: schema242.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum }, message: "must be equal to one of the allowed values", schema: schema242.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum, parentSchema: schema242.properties["provider-list"].properties.volumes.properties.size.properties.unit, data: data32 };
                     vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
                   }
                 }
               } else {
-                let err80 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.volumes.properties.size.type, parentSchema: schema241.properties["provider-list"].properties.volumes.properties.size, data: data30 };
+                let err80 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.volumes.properties.size.type, parentSchema: schema242.properties["provider-list"].properties.volumes.properties.size, data: data30 };
                 vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
               }
             }
@@ -6960,15 +6980,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data33 = data26.tier;
               if (typeof data33 == "string") {
                 if (func10(data33) > 200) {
-                  let err81 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data33 };
+                  let err81 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data33 };
                   vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
                 }
                 if (func10(data33) < 1) {
-                  let err82 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data33 };
+                  let err82 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data33 };
                   vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
                 }
               } else {
-                let err83 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data33 };
+                let err83 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data33 };
                 vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
               }
             }
@@ -6976,15 +6996,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data34 = data26.site;
               if (typeof data34 == "string") {
                 if (func10(data34) > 200) {
-                  let err84 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data34 };
+                  let err84 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data34 };
                   vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
                 }
                 if (func10(data34) < 1) {
-                  let err85 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data34 };
+                  let err85 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data34 };
                   vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
                 }
               } else {
-                let err86 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data34 };
+                let err86 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data34 };
                 vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
               }
             }
@@ -6992,15 +7012,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data35 = data26.server;
               if (typeof data35 == "string") {
                 if (func10(data35) > 200) {
-                  let err87 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data35 };
+                  let err87 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data35 };
                   vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
                 }
                 if (func10(data35) < 1) {
-                  let err88 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data35 };
+                  let err88 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data35 };
                   vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
                 }
               } else {
-                let err89 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data35 };
+                let err89 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data35 };
                 vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
               }
             }
@@ -7008,20 +7028,20 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data36 = data26.boot;
               if (typeof data36 == "string") {
                 if (func10(data36) > 200) {
-                  let err90 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data36 };
+                  let err90 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data36 };
                   vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
                 }
                 if (func10(data36) < 1) {
-                  let err91 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data36 };
+                  let err91 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data36 };
                   vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
                 }
               } else {
-                let err92 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data36 };
+                let err92 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data36 };
                 vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
               }
             }
           } else {
-            let err93 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.volumes.type, parentSchema: schema241.properties["provider-list"].properties.volumes, data: data26 };
+            let err93 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.volumes.type, parentSchema: schema242.properties["provider-list"].properties.volumes, data: data26 };
             vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
           }
         }
@@ -7030,22 +7050,22 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
           if (data37 && typeof data37 == "object" && !Array.isArray(data37)) {
             for (let key12 in data37)
               if (!(key12 === "rows" || key12 === "id" || key12 === "name" || key12 === "site" || key12 === "type" || key12 === "power" || key12 === "boot")) {
-                let err94 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema241.properties["provider-list"].properties.servers, data: data37 };
+                let err94 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties["provider-list"].properties.servers, data: data37 };
                 vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
               }
             if (data37.rows !== void 0) {
               let data38 = data37.rows;
               if (typeof data38 == "string") {
                 if (func10(data38) > 200) {
-                  let err95 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data38 };
+                  let err95 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data38 };
                   vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
                 }
                 if (func10(data38) < 1) {
-                  let err96 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data38 };
+                  let err96 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data38 };
                   vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
                 }
               } else {
-                let err97 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data38 };
+                let err97 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data38 };
                 vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
               }
             }
@@ -7053,15 +7073,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data39 = data37.id;
               if (typeof data39 == "string") {
                 if (func10(data39) > 200) {
-                  let err98 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data39 };
+                  let err98 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data39 };
                   vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
                 }
                 if (func10(data39) < 1) {
-                  let err99 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data39 };
+                  let err99 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data39 };
                   vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
                 }
               } else {
-                let err100 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data39 };
+                let err100 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data39 };
                 vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
               }
             }
@@ -7069,15 +7089,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data40 = data37.name;
               if (typeof data40 == "string") {
                 if (func10(data40) > 200) {
-                  let err101 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data40 };
+                  let err101 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data40 };
                   vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
                 }
                 if (func10(data40) < 1) {
-                  let err102 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data40 };
+                  let err102 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data40 };
                   vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
                 }
               } else {
-                let err103 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data40 };
+                let err103 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data40 };
                 vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
               }
             }
@@ -7085,15 +7105,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data41 = data37.site;
               if (typeof data41 == "string") {
                 if (func10(data41) > 200) {
-                  let err104 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data41 };
+                  let err104 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data41 };
                   vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
                 }
                 if (func10(data41) < 1) {
-                  let err105 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data41 };
+                  let err105 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data41 };
                   vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
                 }
               } else {
-                let err106 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data41 };
+                let err106 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data41 };
                 vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
               }
             }
@@ -7101,15 +7121,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data42 = data37.type;
               if (typeof data42 == "string") {
                 if (func10(data42) > 200) {
-                  let err107 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data42 };
+                  let err107 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data42 };
                   vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
                 }
                 if (func10(data42) < 1) {
-                  let err108 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data42 };
+                  let err108 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data42 };
                   vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
                 }
               } else {
-                let err109 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data42 };
+                let err109 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data42 };
                 vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
               }
             }
@@ -7117,15 +7137,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data43 = data37.power;
               if (typeof data43 == "string") {
                 if (func10(data43) > 200) {
-                  let err110 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data43 };
+                  let err110 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data43 };
                   vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
                 }
                 if (func10(data43) < 1) {
-                  let err111 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data43 };
+                  let err111 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data43 };
                   vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
                 }
               } else {
-                let err112 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data43 };
+                let err112 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data43 };
                 vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
               }
             }
@@ -7133,20 +7153,20 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data44 = data37.boot;
               if (typeof data44 == "string") {
                 if (func10(data44) > 200) {
-                  let err113 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema255, data: data44 };
+                  let err113 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data44 };
                   vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
                 }
                 if (func10(data44) < 1) {
-                  let err114 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema255, data: data44 };
+                  let err114 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data44 };
                   vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
                 }
               } else {
-                let err115 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data44 };
+                let err115 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data44 };
                 vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
               }
             }
           } else {
-            let err116 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.servers.type, parentSchema: schema241.properties["provider-list"].properties.servers, data: data37 };
+            let err116 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.servers.type, parentSchema: schema242.properties["provider-list"].properties.servers, data: data37 };
             vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
           }
         }
@@ -7166,7 +7186,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           else {
-            let err119 = { instancePath: instancePath + "/provider-list/tiers", schemaPath: "#/properties/provider-list/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.tiers.type, parentSchema: schema241.properties["provider-list"].properties.tiers, data: data45 };
+            let err119 = { instancePath: instancePath + "/provider-list/tiers", schemaPath: "#/properties/provider-list/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.tiers.type, parentSchema: schema242.properties["provider-list"].properties.tiers, data: data45 };
             vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
           }
         }
@@ -7186,7 +7206,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           else {
-            let err122 = { instancePath: instancePath + "/provider-list/sites", schemaPath: "#/properties/provider-list/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.sites.type, parentSchema: schema241.properties["provider-list"].properties.sites, data: data47 };
+            let err122 = { instancePath: instancePath + "/provider-list/sites", schemaPath: "#/properties/provider-list/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.sites.type, parentSchema: schema242.properties["provider-list"].properties.sites, data: data47 };
             vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
           }
         }
@@ -7206,7 +7226,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           else {
-            let err125 = { instancePath: instancePath + "/provider-list/types", schemaPath: "#/properties/provider-list/properties/types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.types.type, parentSchema: schema241.properties["provider-list"].properties.types, data: data49 };
+            let err125 = { instancePath: instancePath + "/provider-list/types", schemaPath: "#/properties/provider-list/properties/types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.types.type, parentSchema: schema242.properties["provider-list"].properties.types, data: data49 };
             vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
           }
         }
@@ -7216,22 +7236,22 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
             for (let key16 in data51) {
               let data52 = data51[key16];
               if (!(data52 === "running" || data52 === "stopped")) {
-                let err126 = { instancePath: instancePath + "/provider-list/power/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/provider-list/properties/power/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema241.properties["provider-list"].properties.power.additionalProperties.enum }, message: "must be equal to one of the allowed values", schema: schema241.properties["provider-list"].properties.power.additionalProperties.enum, parentSchema: schema241.properties["provider-list"].properties.power.additionalProperties, data: data52 };
+                let err126 = { instancePath: instancePath + "/provider-list/power/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/provider-list/properties/power/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema242.properties["provider-list"].properties.power.additionalProperties.enum }, message: "must be equal to one of the allowed values", schema: schema242.properties["provider-list"].properties.power.additionalProperties.enum, parentSchema: schema242.properties["provider-list"].properties.power.additionalProperties, data: data52 };
                 vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
               }
             }
           else {
-            let err127 = { instancePath: instancePath + "/provider-list/power", schemaPath: "#/properties/provider-list/properties/power/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].properties.power.type, parentSchema: schema241.properties["provider-list"].properties.power, data: data51 };
+            let err127 = { instancePath: instancePath + "/provider-list/power", schemaPath: "#/properties/provider-list/properties/power/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.power.type, parentSchema: schema242.properties["provider-list"].properties.power, data: data51 };
             vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
           }
         }
       } else {
-        let err128 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.properties["provider-list"].type, parentSchema: schema241.properties["provider-list"], data: data25 };
+        let err128 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].type, parentSchema: schema242.properties["provider-list"], data: data25 };
         vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
       }
     }
   } else {
-    let err129 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema241.type, parentSchema: schema241, data };
+    let err129 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.type, parentSchema: schema242, data };
     vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
   }
   return validate194.errors = vErrors, errors === 0;
@@ -8109,17 +8129,17 @@ function validate67(data, { instancePath = "", parentData, parentDataProperty, r
   return validate67.errors = vErrors, errors === 0;
 }
 validate67.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate195, schema273 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule.", examples: ["growth-step"] }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for.", examples: ["plates-1"] }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right.", examples: ["one-off import"] }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it.", examples: ["head of imagery"] }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern181 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
+var waivers = validate195, schema274 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule.", examples: ["growth-step"] }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for.", examples: ["plates-1"] }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right.", examples: ["one-off import"] }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it.", examples: ["head of imagery"] }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern182 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
 function validate195(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate195.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.waivers === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema273.required, parentSchema: schema273, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema274.required, parentSchema: schema274, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (key0 !== "waivers") {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema273, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema274, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.waivers !== void 0) {
@@ -8130,32 +8150,32 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
           let data1 = data0[i0];
           if (data1 && typeof data1 == "object" && !Array.isArray(data1)) {
             if (data1.rule === void 0) {
-              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema273.properties.waivers.items.required, parentSchema: schema273.properties.waivers.items, data: data1 };
+              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema274.properties.waivers.items.required, parentSchema: schema274.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
             if (data1.subject === void 0) {
-              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema273.properties.waivers.items.required, parentSchema: schema273.properties.waivers.items, data: data1 };
+              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema274.properties.waivers.items.required, parentSchema: schema274.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
             if (data1.reason === void 0) {
-              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema273.properties.waivers.items.required, parentSchema: schema273.properties.waivers.items, data: data1 };
+              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema274.properties.waivers.items.required, parentSchema: schema274.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
             if (data1["approved-by"] === void 0) {
-              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema273.properties.waivers.items.required, parentSchema: schema273.properties.waivers.items, data: data1 };
+              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema274.properties.waivers.items.required, parentSchema: schema274.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             if (data1.from === void 0) {
-              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema273.properties.waivers.items.required, parentSchema: schema273.properties.waivers.items, data: data1 };
+              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema274.properties.waivers.items.required, parentSchema: schema274.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
             if (data1.until === void 0) {
-              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema273.properties.waivers.items.required, parentSchema: schema273.properties.waivers.items, data: data1 };
+              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema274.properties.waivers.items.required, parentSchema: schema274.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
-              if (!func1.call(schema273.properties.waivers.items.properties, key1)) {
-                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema273.properties.waivers.items, data: data1 };
+              if (!func1.call(schema274.properties.waivers.items.properties, key1)) {
+                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema274.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data1.rule !== void 0) {
@@ -8197,26 +8217,26 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
             if (data1.kind !== void 0) {
               let data5 = data1.kind;
               if (typeof data5 != "string") {
-                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema273.properties.waivers.items.properties.kind.type, parentSchema: schema273.properties.waivers.items.properties.kind, data: data5 };
+                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema274.properties.waivers.items.properties.kind.type, parentSchema: schema274.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
               if (!(data5 === "estate" || data5 === "site" || data5 === "team" || data5 === "label" || data5 === "scope" || data5 === "server" || data5 === "volume" || data5 === "volume-group" || data5 === "file-system" || data5 === "branch")) {
-                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema273.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema273.properties.waivers.items.properties.kind.enum, parentSchema: schema273.properties.waivers.items.properties.kind, data: data5 };
+                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema274.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema274.properties.waivers.items.properties.kind.enum, parentSchema: schema274.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
             if (data1["up-to"] !== void 0) {
               let data6 = data1["up-to"];
               if (typeof data6 != "string" && !(typeof data6 == "number" && isFinite(data6))) {
-                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema273.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema273.properties.waivers.items.properties["up-to"].type, parentSchema: schema273.properties.waivers.items.properties["up-to"], data: data6 };
+                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema274.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema274.properties.waivers.items.properties["up-to"].type, parentSchema: schema274.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
               if (typeof data6 == "number" && isFinite(data6) && (data6 < 0 || isNaN(data6))) {
-                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema273.properties.waivers.items.properties["up-to"], data: data6 };
+                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema274.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
-              if (typeof data6 == "string" && !pattern181.test(data6)) {
-                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema273.properties.waivers.items.properties["up-to"], data: data6 };
+              if (typeof data6 == "string" && !pattern182.test(data6)) {
+                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema274.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
             }
@@ -8269,17 +8289,17 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           } else {
-            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema273.properties.waivers.items.type, parentSchema: schema273.properties.waivers.items, data: data1 };
+            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema274.properties.waivers.items.type, parentSchema: schema274.properties.waivers.items, data: data1 };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
         }
       } else {
-        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema273.properties.waivers.type, parentSchema: schema273.properties.waivers, data: data0 };
+        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema274.properties.waivers.type, parentSchema: schema274.properties.waivers, data: data0 };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
   } else {
-    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema273.type, parentSchema: schema273, data };
+    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema274.type, parentSchema: schema274, data };
     vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
   }
   return validate195.errors = vErrors, errors === 0;
