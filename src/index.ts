@@ -47,7 +47,7 @@ export type { ListedPack, Paths, Settings, Site } from './estate/settings.ts';
 export { type Bytes, bytes, parseSize, showSize } from './estate/size.ts';
 export type { Files, RevisionRequest } from './git/request.ts';
 export { type JudgeOptions, judge } from './policy/judge.ts';
-export { judgeFiles } from './policy/judge-files.ts';
+export { type JudgeFilesOptions, judgeFiles } from './policy/judge-files.ts';
 export type {
   BaselineState,
   Covered,

@@ -1,4 +1,5 @@
 /** The library's own ways in; that it works as it is packed is in package.test.ts. */
+import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
 import { judgeFiles, judgeRepository, readFiles, reportJson } from '../src/index.ts';
@@ -6,6 +7,8 @@ import { ullage } from './cli/run.ts';
 import { makeRepository, removeRepositories } from './repository.ts';
 
 afterAll(removeRepositories);
+
+const digestOf = (text: string): string => createHash('sha256').update(text).digest('hex');
 
 const on = '2026-11-20';
 const policy = {
@@ -74,6 +77,26 @@ describe('judgeRepository', () => {
 });
 
 describe('judgeFiles', () => {
+  it('takes packs of other repositories as they are given, by their digest alone', async () => {
+    const pack = 'use: [starter]\n';
+    const listed = { commit: 'a'.repeat(40), path: 'fleet.yaml', sha256: digestOf(pack) };
+    const repository = 'https://git.example.org/fleet.git';
+    const using = (size: string) => ({
+      ...plates(size),
+      'ullage.yaml': `currency: EUR\npacks: { fleet: ${JSON.stringify({ repository, ...listed })} }\n`,
+      'policies/storage.yaml': 'use: [fleet]\n',
+    });
+    const judged = async (packs?: Readonly<Record<string, string>>) =>
+      (await judgeFiles(using('50 GiB'), using('40 GiB'), { on, ...(packs === undefined ? {} : { packs }) }))
+        .verdict;
+    const at = `${listed.commit}:${listed.path}`;
+    expect(await judged({ [at]: pack })).toBe('fail');
+    expect(await judged({ [at]: `${pack}rules: []\n` })).toBe('not judged');
+    expect(await judged()).toBe('not judged');
+    expect((await readFiles(using('50 GiB'), 'main', { [at]: pack })).ok).toBe(true);
+    expect((await readFiles(using('50 GiB'), 'main')).ok).toBe(false);
+  });
+
   it('says of files what judgeRepository says of the same files committed', async () => {
     const { dir } = office();
     const ofFiles = await judgeFiles(plates('50 GiB'), plates('40 GiB'), { on });

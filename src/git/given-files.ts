@@ -3,6 +3,7 @@ import { createHash } from 'node:crypto';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import type { Files } from './request.ts';
 import {
+  type FileAt,
   folderPath,
   type Listing,
   ListingBuilder,
@@ -19,8 +20,12 @@ const misnamed = (path: string): Problem => ({
   advice: 'Write it as Git does, with / between folders and nothing before the first: storage/imagery.yaml.',
 });
 
-/** The files as a tree, or every path of them that is none. */
-export function treeOfFiles(files: Files, name: string): Outcome<Tree> {
+/**
+ * The files as a tree, or every path of them that is none.
+ *
+ * @param packs files of commits of other repositories, as Git names them: `COMMIT:PATH`
+ */
+export function treeOfFiles(files: Files, name: string, packs: Files = {}): Outcome<Tree> {
   const wrong = Object.keys(files).filter((path) => path.includes('\\') || folderPath(path) !== path);
   if (wrong.length > 0) return err(...wrong.map(misnamed));
   const contents = new Map(
@@ -33,7 +38,14 @@ export function treeOfFiles(files: Files, name: string): Outcome<Tree> {
     label: { revision: name, name },
     list: async (...folders) => listing(contents, folders),
     read: async ({ path }) => contentOf(contents, path),
+    fileAt: async (commit, path) => packIn(packs, `${commit}:${path}`),
   });
+}
+
+function packIn(packs: Files, name: string): FileAt {
+  const content = Object.hasOwn(packs, name) ? packs[name] : undefined;
+  if (content === undefined) return { kind: 'missing' };
+  return { kind: 'found', content: typeof content === 'string' ? Buffer.from(content) : content };
 }
 
 const blobOf = (bytes: Uint8Array): string =>

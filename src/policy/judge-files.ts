@@ -7,6 +7,14 @@ import type { JudgeOptions } from './judge.ts';
 import { type Judgement, notJudged } from './judgement.ts';
 import { judgePair, readPair } from './pair.ts';
 
+export interface JudgeFilesOptions extends JudgeOptions {
+  /**
+   * The packs of other repositories that `ullage.yaml` lists: the commit's id, a colon and the path -> content, such as
+   * `8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9:policies/fleet.yaml`. Each is held against the digest that is listed.
+   */
+  readonly packs?: Files;
+}
+
 /**
  * Judges the files after a change against the files before it: estate files, price lists, rule packs, waivers, readings
  * and `ullage.yaml`, wherever that says they are. The policy before the change judges, as in a repository; the one
@@ -17,7 +25,8 @@ import { judgePair, readPair } from './pair.ts';
  *
  * @param before path -> content, each path from the top with `/` between folders; empty for a first adoption
  * @param after the same, whole: a file that is left out is deleted
- * @param options the day of the judgement (RFC 3339 full-date, in UTC), and the level that fails
+ * @param options the day of the judgement (RFC 3339 full-date, in UTC), the level that fails, and packs of other
+ *   repositories
  * @returns the judgement. Sizes in it are bytes (bigint), amounts a month's cost in the currency of `ullage.yaml`
  *   (decimal.js). Whatever stood in the way (a file that does not read, a path that is none, no day) is the verdict
  *   `not judged` with its `problems`; nothing that files hold makes it throw.
@@ -38,9 +47,13 @@ import { judgePair, readPair } from './pair.ts';
  * console.log(reportText(judgement).includes('plates-1')); // true
  * ```
  */
-export async function judgeFiles(before: Files, after: Files, options: JudgeOptions): Promise<Judgement> {
-  const base = treeOfFiles(before, 'before');
-  const head = treeOfFiles(after, 'after');
+export async function judgeFiles(
+  before: Files,
+  after: Files,
+  { packs, ...options }: JudgeFilesOptions,
+): Promise<Judgement> {
+  const base = treeOfFiles(before, 'before', packs);
+  const head = treeOfFiles(after, 'after', packs);
   const problems = [
     ...(isDay(options.on) ? [] : [notADay(options.on)]),
     ...(base.ok ? [] : base.problems),

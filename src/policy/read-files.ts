@@ -12,6 +12,7 @@ import type { Revision } from './revision.ts';
  *
  * @param files path -> content, each path from the top with `/` between folders
  * @param name what reports call the revision, such as a commit's id
+ * @param packs packs of other repositories that `ullage.yaml` lists: the commit's id, a colon and the path -> content
  * @returns the revision, or every problem in any of the files, each with its place; nothing that files hold makes it
  *   throw
  *
@@ -26,7 +27,7 @@ import type { Revision } from './revision.ts';
  * if (!wrong.ok) console.log(wrong.problems[0].place.line); // 1
  * ```
  */
-export async function readFiles(files: Files, name: string): Promise<Outcome<Revision>> {
-  const tree = treeOfFiles(files, name);
+export async function readFiles(files: Files, name: string, packs?: Files): Promise<Outcome<Revision>> {
+  const tree = treeOfFiles(files, name, packs);
   return tree.ok ? readRevision(tree.value) : err(...tree.problems);
 }
