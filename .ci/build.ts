@@ -7,11 +7,12 @@
  * holds, so that the first stands for all.
  */
 import { execFileSync } from 'node:child_process';
-import { readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { Extractor, ExtractorConfig, ExtractorLogLevel } from '@microsoft/api-extractor';
 import { type BuildOptions, build, type Metafile, type Plugin } from 'esbuild';
 import { dependencies, name } from '../package.json' with { type: 'json' };
+import { apiPage } from './api-page.ts';
 import { billOfMaterials, bundledIn, notices } from './bundled.ts';
 
 const top = join(import.meta.dirname, '..');
@@ -83,6 +84,7 @@ function declareLibrary(): void {
           },
         },
       },
+      docModel: { enabled: true, apiJsonFilePath: join(declared, 'api.json') },
       dtsRollup: { enabled: true, untrimmedFilePath: join(dist, 'index.d.ts') },
       messages: {
         extractorMessageReporting: {
@@ -103,9 +105,18 @@ function declareLibrary(): void {
       if (isWrong) console.error(message.text);
     },
   });
+  bringApiPage(join(declared, 'api.json'));
   rmSync(declared, { recursive: true });
   if (!succeeded && process.argv.includes('--strict'))
     throw new Error('the library names what it does not export, or could not be declared');
+}
+
+/** The library's page is written with `--page`, and held against what it should be with `--strict`. */
+function bringApiPage(model: string): void {
+  const path = join(source, 'API.md');
+  if (process.argv.includes('--page')) writeFileSync(path, apiPage(model));
+  else if (process.argv.includes('--strict') && readFileSync(path, 'utf8') !== apiPage(model))
+    throw new Error('src/API.md is not what the library exports; run npm run api');
 }
 
 /** What several commands need: in a file of its own, so that it is not in each of theirs. */

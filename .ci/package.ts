@@ -19,7 +19,7 @@ const wanted: readonly RegExp[] = [
   /^dist\/library\/[\w-]+\.js$/,
   /^dist\/parts\/[\w.-]+\.cjs$/,
   /^schema\/(?:[\w-]+\.json|README\.md)$/,
-  /^src\/cli\/README\.md$/,
+  /^src\/(?:API|cli\/README)\.md$/,
   /^policies\/[\w-]+\.(?:yaml|md)$/,
   /^procedures\/[\w./-]+\.yaml$/,
 ];
