@@ -67,7 +67,7 @@ const policyHold = (above: Command, { finish }: Sink): Command =>
       'Fetch a rule pack from another repository, see that it reads, and print the lines with which ullage.yaml lists it: its commit and its digest. Nothing but the fetched commit is written.',
     )
     .argument('<name>', 'the name under which rule packs are to use it')
-    .argument('<url>', 'the repository: https://, ssh:// or file://')
+    .argument('<url>', 'the repository: https://, ssh:// or file:///')
     .argument('<path>', 'the file, from the root of that repository')
     .option('--commit <revision>', 'a commit by its id, a branch or a tag', 'HEAD')
     .addOption(repo())

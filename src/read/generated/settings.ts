@@ -41,9 +41,21 @@ export type Size = string;
  */
 export type Name = string;
 /**
+ * The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and only characters that a URL may hold (RFC 3986).
+ */
+export type RepositoryAddress = string;
+/**
+ * The commit's id, in full.
+ */
+export type CommitId = string;
+/**
  * The file, from the root of that repository.
  */
 export type Folder7 = string;
+/**
+ * The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.
+ */
+export type Digest = string;
 /**
  * Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out.
  */
@@ -175,19 +187,10 @@ export interface QuotaSettings {
  * One pack: where it is kept, and which of its versions is meant.
  */
 export interface PackSettings {
-  /**
-   * The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and no sign that RFC 3986 does not give a URL.
-   */
-  repository: string;
-  /**
-   * The commit's id, in full.
-   */
-  commit: string;
+  repository: RepositoryAddress;
+  commit: CommitId;
   path: Folder7;
-  /**
-   * The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.
-   */
-  sha256: string;
+  sha256: Digest;
 }
 /**
  * Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.

@@ -6498,7 +6498,7 @@ function validate166(data, { instancePath = "", parentData, parentDataProperty, 
   return validate166.errors = vErrors, errors === 0;
 }
 validate166.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate194, schema242 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { format: { enum: ["ullage-files-1"], default: "ullage-files-1", description: "The version of the formats that people write: of this file and of all estate files, price lists, rule packs, waivers, procedures and readings beside it." }, currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["north-quay"] }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, examples: [["imagery", "ledger"]], description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, packs: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["fleet"] }, description: "Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed. At most 50.", additionalProperties: { title: "PackSettings", type: "object", additionalProperties: !1, required: ["repository", "commit", "path", "sha256"], description: "One pack: where it is kept, and which of its versions is meant.", properties: { repository: { type: "string", maxLength: 2e3, pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and no sign that RFC 3986 does not give a URL.", examples: ["https://git.example.org/fleet/storage-policy.git"] }, commit: { type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, path: { $ref: "#/$defs/folder", description: "The file, from the root of that repository.", examples: ["policies/fleet.yaml"] }, sha256: { type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] } } } }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to; in JSON it may be a list of them." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema244 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema256 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern161 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), pattern172 = new RegExp("^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", "u"), pattern173 = new RegExp("^([0-9a-f]{40}|[0-9a-f]{64})$", "u"), pattern175 = new RegExp("^[0-9a-f]{64}$", "u");
+var settings = validate194, schema242 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { format: { enum: ["ullage-files-1"], default: "ullage-files-1", description: "The version of the formats that people write: of this file and of all estate files, price lists, rule packs, waivers, procedures and readings beside it." }, currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["north-quay"] }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, examples: [["imagery", "ledger"]], description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, packs: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["fleet"] }, description: "Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed. At most 50.", additionalProperties: { title: "PackSettings", type: "object", additionalProperties: !1, required: ["repository", "commit", "path", "sha256"], description: "One pack: where it is kept, and which of its versions is meant.", properties: { repository: { $ref: "#/$defs/repositoryAddress", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and only characters that a URL may hold (RFC 3986)." }, commit: { $ref: "#/$defs/commitId", description: "The commit's id, in full." }, path: { $ref: "#/$defs/folder", description: "The file, from the root of that repository.", examples: ["policies/fleet.yaml"] }, sha256: { $ref: "#/$defs/digest", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal." } } } }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to; in JSON it may be a list of them." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, repositoryAddress: { title: "Repository address", type: "string", maxLength: 2e3, pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and only characters that a URL may hold (RFC 3986).", examples: ["https://git.example.org/fleet/storage-policy.git"] }, commitId: { title: "Commit id", type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, digest: { title: "Digest", type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema244 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema255 = { title: "Repository address", type: "string", maxLength: 2e3, pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and only characters that a URL may hold (RFC 3986).", examples: ["https://git.example.org/fleet/storage-policy.git"] }, schema256 = { title: "Commit id", type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, schema258 = { title: "Digest", type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] }, schema259 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern161 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), pattern172 = new RegExp("^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", "u"), pattern173 = new RegExp("^([0-9a-f]{40}|[0-9a-f]{64})$", "u"), pattern175 = new RegExp("^[0-9a-f]{64}$", "u");
 function validate194(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate194.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -6806,15 +6806,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data21 = data20.repository;
               if (typeof data21 == "string") {
                 if (func10(data21) > 2e3) {
-                  let err50 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/maxLength", keyword: "maxLength", params: { limit: 2e3 }, message: "must NOT have more than 2000 characters", schema: 2e3, parentSchema: schema242.properties.packs.additionalProperties.properties.repository, data: data21 };
+                  let err50 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/$defs/repositoryAddress/maxLength", keyword: "maxLength", params: { limit: 2e3 }, message: "must NOT have more than 2000 characters", schema: 2e3, parentSchema: schema255, data: data21 };
                   vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
                 }
                 if (!pattern172.test(data21)) {
-                  let err51 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/pattern", keyword: "pattern", params: { pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$" }, message: `must match pattern "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$"`, schema: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", parentSchema: schema242.properties.packs.additionalProperties.properties.repository, data: data21 };
+                  let err51 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/$defs/repositoryAddress/pattern", keyword: "pattern", params: { pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$" }, message: `must match pattern "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$"`, schema: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", parentSchema: schema255, data: data21 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/properties/packs/additionalProperties/properties/repository/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.properties.packs.additionalProperties.properties.repository.type, parentSchema: schema242.properties.packs.additionalProperties.properties.repository, data: data21 };
+                let err52 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/$defs/repositoryAddress/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data21 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
@@ -6822,11 +6822,11 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data22 = data20.commit;
               if (typeof data22 == "string") {
                 if (!pattern173.test(data22)) {
-                  let err53 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/properties/packs/additionalProperties/properties/commit/pattern", keyword: "pattern", params: { pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$" }, message: 'must match pattern "^([0-9a-f]{40}|[0-9a-f]{64})$"', schema: "^([0-9a-f]{40}|[0-9a-f]{64})$", parentSchema: schema242.properties.packs.additionalProperties.properties.commit, data: data22 };
+                  let err53 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/$defs/commitId/pattern", keyword: "pattern", params: { pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$" }, message: 'must match pattern "^([0-9a-f]{40}|[0-9a-f]{64})$"', schema: "^([0-9a-f]{40}|[0-9a-f]{64})$", parentSchema: schema256, data: data22 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err54 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/properties/packs/additionalProperties/properties/commit/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.properties.packs.additionalProperties.properties.commit.type, parentSchema: schema242.properties.packs.additionalProperties.properties.commit, data: data22 };
+                let err54 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/$defs/commitId/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data22 };
                 vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
@@ -6846,11 +6846,11 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data24 = data20.sha256;
               if (typeof data24 == "string") {
                 if (!pattern175.test(data24)) {
-                  let err57 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/properties/packs/additionalProperties/properties/sha256/pattern", keyword: "pattern", params: { pattern: "^[0-9a-f]{64}$" }, message: 'must match pattern "^[0-9a-f]{64}$"', schema: "^[0-9a-f]{64}$", parentSchema: schema242.properties.packs.additionalProperties.properties.sha256, data: data24 };
+                  let err57 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/$defs/digest/pattern", keyword: "pattern", params: { pattern: "^[0-9a-f]{64}$" }, message: 'must match pattern "^[0-9a-f]{64}$"', schema: "^[0-9a-f]{64}$", parentSchema: schema258, data: data24 };
                   vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
                 }
               } else {
-                let err58 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/properties/packs/additionalProperties/properties/sha256/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.properties.packs.additionalProperties.properties.sha256.type, parentSchema: schema242.properties.packs.additionalProperties.properties.sha256, data: data24 };
+                let err58 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/$defs/digest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema258.type, parentSchema: schema258, data: data24 };
                 vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
               }
             }
@@ -6888,15 +6888,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data27 = data26.rows;
               if (typeof data27 == "string") {
                 if (func10(data27) > 200) {
-                  let err64 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data27 };
+                  let err64 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data27 };
                   vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
                 }
                 if (func10(data27) < 1) {
-                  let err65 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data27 };
+                  let err65 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data27 };
                   vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
                 }
               } else {
-                let err66 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data27 };
+                let err66 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data27 };
                 vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
               }
             }
@@ -6904,15 +6904,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data28 = data26.id;
               if (typeof data28 == "string") {
                 if (func10(data28) > 200) {
-                  let err67 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data28 };
+                  let err67 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data28 };
                   vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
                 }
                 if (func10(data28) < 1) {
-                  let err68 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data28 };
+                  let err68 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data28 };
                   vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
                 }
               } else {
-                let err69 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data28 };
+                let err69 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data28 };
                 vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
               }
             }
@@ -6920,15 +6920,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data29 = data26.name;
               if (typeof data29 == "string") {
                 if (func10(data29) > 200) {
-                  let err70 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data29 };
+                  let err70 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data29 };
                   vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
                 }
                 if (func10(data29) < 1) {
-                  let err71 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data29 };
+                  let err71 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data29 };
                   vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
                 }
               } else {
-                let err72 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data29 };
+                let err72 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data29 };
                 vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
               }
             }
@@ -6952,15 +6952,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
                   let data31 = data30.field;
                   if (typeof data31 == "string") {
                     if (func10(data31) > 200) {
-                      let err76 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data31 };
+                      let err76 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data31 };
                       vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
                     }
                     if (func10(data31) < 1) {
-                      let err77 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data31 };
+                      let err77 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data31 };
                       vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
                     }
                   } else {
-                    let err78 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data31 };
+                    let err78 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data31 };
                     vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
                   }
                 }
@@ -6980,15 +6980,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data33 = data26.tier;
               if (typeof data33 == "string") {
                 if (func10(data33) > 200) {
-                  let err81 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data33 };
+                  let err81 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data33 };
                   vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
                 }
                 if (func10(data33) < 1) {
-                  let err82 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data33 };
+                  let err82 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data33 };
                   vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
                 }
               } else {
-                let err83 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data33 };
+                let err83 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data33 };
                 vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
               }
             }
@@ -6996,15 +6996,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data34 = data26.site;
               if (typeof data34 == "string") {
                 if (func10(data34) > 200) {
-                  let err84 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data34 };
+                  let err84 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data34 };
                   vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
                 }
                 if (func10(data34) < 1) {
-                  let err85 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data34 };
+                  let err85 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data34 };
                   vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
                 }
               } else {
-                let err86 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data34 };
+                let err86 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data34 };
                 vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
               }
             }
@@ -7012,15 +7012,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data35 = data26.server;
               if (typeof data35 == "string") {
                 if (func10(data35) > 200) {
-                  let err87 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data35 };
+                  let err87 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data35 };
                   vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
                 }
                 if (func10(data35) < 1) {
-                  let err88 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data35 };
+                  let err88 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data35 };
                   vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
                 }
               } else {
-                let err89 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data35 };
+                let err89 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data35 };
                 vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
               }
             }
@@ -7028,15 +7028,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data36 = data26.boot;
               if (typeof data36 == "string") {
                 if (func10(data36) > 200) {
-                  let err90 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data36 };
+                  let err90 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data36 };
                   vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
                 }
                 if (func10(data36) < 1) {
-                  let err91 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data36 };
+                  let err91 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data36 };
                   vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
                 }
               } else {
-                let err92 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data36 };
+                let err92 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data36 };
                 vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
               }
             }
@@ -7057,15 +7057,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data38 = data37.rows;
               if (typeof data38 == "string") {
                 if (func10(data38) > 200) {
-                  let err95 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data38 };
+                  let err95 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data38 };
                   vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
                 }
                 if (func10(data38) < 1) {
-                  let err96 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data38 };
+                  let err96 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data38 };
                   vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
                 }
               } else {
-                let err97 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data38 };
+                let err97 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data38 };
                 vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
               }
             }
@@ -7073,15 +7073,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data39 = data37.id;
               if (typeof data39 == "string") {
                 if (func10(data39) > 200) {
-                  let err98 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data39 };
+                  let err98 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data39 };
                   vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
                 }
                 if (func10(data39) < 1) {
-                  let err99 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data39 };
+                  let err99 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data39 };
                   vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
                 }
               } else {
-                let err100 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data39 };
+                let err100 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data39 };
                 vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
               }
             }
@@ -7089,15 +7089,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data40 = data37.name;
               if (typeof data40 == "string") {
                 if (func10(data40) > 200) {
-                  let err101 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data40 };
+                  let err101 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data40 };
                   vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
                 }
                 if (func10(data40) < 1) {
-                  let err102 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data40 };
+                  let err102 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data40 };
                   vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
                 }
               } else {
-                let err103 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data40 };
+                let err103 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data40 };
                 vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
               }
             }
@@ -7105,15 +7105,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data41 = data37.site;
               if (typeof data41 == "string") {
                 if (func10(data41) > 200) {
-                  let err104 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data41 };
+                  let err104 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data41 };
                   vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
                 }
                 if (func10(data41) < 1) {
-                  let err105 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data41 };
+                  let err105 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data41 };
                   vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
                 }
               } else {
-                let err106 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data41 };
+                let err106 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data41 };
                 vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
               }
             }
@@ -7121,15 +7121,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data42 = data37.type;
               if (typeof data42 == "string") {
                 if (func10(data42) > 200) {
-                  let err107 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data42 };
+                  let err107 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data42 };
                   vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
                 }
                 if (func10(data42) < 1) {
-                  let err108 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data42 };
+                  let err108 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data42 };
                   vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
                 }
               } else {
-                let err109 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data42 };
+                let err109 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data42 };
                 vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
               }
             }
@@ -7137,15 +7137,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data43 = data37.power;
               if (typeof data43 == "string") {
                 if (func10(data43) > 200) {
-                  let err110 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data43 };
+                  let err110 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data43 };
                   vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
                 }
                 if (func10(data43) < 1) {
-                  let err111 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data43 };
+                  let err111 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data43 };
                   vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
                 }
               } else {
-                let err112 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data43 };
+                let err112 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data43 };
                 vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
               }
             }
@@ -7153,15 +7153,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data44 = data37.boot;
               if (typeof data44 == "string") {
                 if (func10(data44) > 200) {
-                  let err113 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema256, data: data44 };
+                  let err113 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data44 };
                   vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
                 }
                 if (func10(data44) < 1) {
-                  let err114 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema256, data: data44 };
+                  let err114 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data44 };
                   vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
                 }
               } else {
-                let err115 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data44 };
+                let err115 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data44 };
                 vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
               }
             }
@@ -8129,17 +8129,17 @@ function validate67(data, { instancePath = "", parentData, parentDataProperty, r
   return validate67.errors = vErrors, errors === 0;
 }
 validate67.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate195, schema274 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule.", examples: ["growth-step"] }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for.", examples: ["plates-1"] }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right.", examples: ["one-off import"] }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it.", examples: ["head of imagery"] }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern182 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
+var waivers = validate195, schema277 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule.", examples: ["growth-step"] }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for.", examples: ["plates-1"] }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right.", examples: ["one-off import"] }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it.", examples: ["head of imagery"] }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern182 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
 function validate195(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate195.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.waivers === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema274.required, parentSchema: schema274, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema277.required, parentSchema: schema277, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (key0 !== "waivers") {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema274, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema277, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.waivers !== void 0) {
@@ -8150,32 +8150,32 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
           let data1 = data0[i0];
           if (data1 && typeof data1 == "object" && !Array.isArray(data1)) {
             if (data1.rule === void 0) {
-              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema274.properties.waivers.items.required, parentSchema: schema274.properties.waivers.items, data: data1 };
+              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema277.properties.waivers.items.required, parentSchema: schema277.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
             if (data1.subject === void 0) {
-              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema274.properties.waivers.items.required, parentSchema: schema274.properties.waivers.items, data: data1 };
+              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema277.properties.waivers.items.required, parentSchema: schema277.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
             if (data1.reason === void 0) {
-              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema274.properties.waivers.items.required, parentSchema: schema274.properties.waivers.items, data: data1 };
+              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema277.properties.waivers.items.required, parentSchema: schema277.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
             if (data1["approved-by"] === void 0) {
-              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema274.properties.waivers.items.required, parentSchema: schema274.properties.waivers.items, data: data1 };
+              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema277.properties.waivers.items.required, parentSchema: schema277.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             if (data1.from === void 0) {
-              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema274.properties.waivers.items.required, parentSchema: schema274.properties.waivers.items, data: data1 };
+              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema277.properties.waivers.items.required, parentSchema: schema277.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
             if (data1.until === void 0) {
-              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema274.properties.waivers.items.required, parentSchema: schema274.properties.waivers.items, data: data1 };
+              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema277.properties.waivers.items.required, parentSchema: schema277.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
-              if (!func1.call(schema274.properties.waivers.items.properties, key1)) {
-                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema274.properties.waivers.items, data: data1 };
+              if (!func1.call(schema277.properties.waivers.items.properties, key1)) {
+                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema277.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data1.rule !== void 0) {
@@ -8217,26 +8217,26 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
             if (data1.kind !== void 0) {
               let data5 = data1.kind;
               if (typeof data5 != "string") {
-                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema274.properties.waivers.items.properties.kind.type, parentSchema: schema274.properties.waivers.items.properties.kind, data: data5 };
+                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema277.properties.waivers.items.properties.kind.type, parentSchema: schema277.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
               if (!(data5 === "estate" || data5 === "site" || data5 === "team" || data5 === "label" || data5 === "scope" || data5 === "server" || data5 === "volume" || data5 === "volume-group" || data5 === "file-system" || data5 === "branch")) {
-                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema274.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema274.properties.waivers.items.properties.kind.enum, parentSchema: schema274.properties.waivers.items.properties.kind, data: data5 };
+                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema277.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema277.properties.waivers.items.properties.kind.enum, parentSchema: schema277.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
             if (data1["up-to"] !== void 0) {
               let data6 = data1["up-to"];
               if (typeof data6 != "string" && !(typeof data6 == "number" && isFinite(data6))) {
-                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema274.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema274.properties.waivers.items.properties["up-to"].type, parentSchema: schema274.properties.waivers.items.properties["up-to"], data: data6 };
+                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema277.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema277.properties.waivers.items.properties["up-to"].type, parentSchema: schema277.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
               if (typeof data6 == "number" && isFinite(data6) && (data6 < 0 || isNaN(data6))) {
-                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema274.properties.waivers.items.properties["up-to"], data: data6 };
+                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema277.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
               if (typeof data6 == "string" && !pattern182.test(data6)) {
-                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema274.properties.waivers.items.properties["up-to"], data: data6 };
+                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema277.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
             }
@@ -8289,17 +8289,17 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           } else {
-            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema274.properties.waivers.items.type, parentSchema: schema274.properties.waivers.items, data: data1 };
+            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema277.properties.waivers.items.type, parentSchema: schema277.properties.waivers.items, data: data1 };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
         }
       } else {
-        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema274.properties.waivers.type, parentSchema: schema274.properties.waivers, data: data0 };
+        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema277.properties.waivers.type, parentSchema: schema277.properties.waivers, data: data0 };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
   } else {
-    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema274.type, parentSchema: schema274, data };
+    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema277.type, parentSchema: schema277, data };
     vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
   }
   return validate195.errors = vErrors, errors === 0;
