@@ -15,6 +15,7 @@ const top = join(import.meta.dirname, '../..');
 /** Every page that a user reads, from the top of the repository. */
 export const pages = [
   'README.md',
+  'src/API.md',
   'src/cli/README.md',
   'schema/README.md',
   'policies/README.md',
