@@ -92,7 +92,7 @@ export async function evaluateAsking(
 /** What a pair of revisions came to, and which sides were held against each other where it could be told. */
 export interface PairEvaluation {
   readonly change: Outcome<ChangeEvaluation>;
-  /** Undefined where one of the two does not read, or the two lack something; a pack that is not at hand aside. */
+  /** Undefined where one of the two does not read, or the two lack something. */
   readonly sides: Sides | undefined;
 }
 
@@ -113,11 +113,8 @@ export async function evaluateReadable(
   const asking = (evaluate: (approvals: Approvals | undefined) => Outcome<ChangeEvaluation>) =>
     evaluateAsking(evaluate, options, known, history?.approvals);
   // Main's policy is not known here, though nothing is wrong with main: nothing else may stand in for it.
-  if (base.elsewhere.notAtHand.length > 0) {
-    const readsElse = [base, head].every((reading) => problemsIn(reading).every(isNotAtHand));
-    const sides = readsElse ? sidesOf(base.revision, head.revision) : undefined;
-    return { change: err(...problemsOfBoth(base, head, on)), sides };
-  }
+  if (base.elsewhere.notAtHand.length > 0)
+    return { change: err(...problemsOfBoth(base, head, on)), sides: undefined };
   const lacked = history === undefined ? undefined : lackedBy(base, head);
   if (history !== undefined && lacked !== undefined) {
     const instead = await sidesInstead(base, head, history.ancestors(), on, lacked);

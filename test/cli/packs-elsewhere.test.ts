@@ -742,8 +742,16 @@ describe('the audit', () => {
       message: expect.stringContaining(`the commit ${first.commit}`),
       advice: expect.stringContaining('git fetch --no-tags'),
     });
-    fetchInto(repository, first);
-    expect((await judged(repository)).verdict).toBe('fail');
+    const merged = repository.copy();
+    merged.checkout('main');
+    merged.merge('proposal');
+    const last = async (): Promise<string> => {
+      const { out } = await ullage('audit', '--repo', merged.dir, 'main', '--format', 'ndjson');
+      return JSON.parse(out.trim().split('\n').at(-1) ?? '').verdict;
+    };
+    expect(await last()).toBe('not judged');
+    for (const each of [repository, merged]) fetchInto(each, first);
+    expect([(await judged(repository)).verdict, await last()]).toEqual(['fail', 'fail']);
   });
 
   it('tries a pack that uses one of another repository', async () => {
