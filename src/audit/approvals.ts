@@ -9,7 +9,7 @@ import { firstParentHistory, type HistoryEntry } from '../git/history.ts';
 import type { GitRepository } from '../git/repository.ts';
 import { emptyTree } from '../git/tree.ts';
 import { beforeItCame, coveredUnseen, goesOnFrom, isKnown, untold } from '../policy/approval.ts';
-import { isNotAtHand } from '../policy/elsewhere.ts';
+import { isOfThisClone } from '../policy/elsewhere.ts';
 import { kindsOf } from '../policy/files.ts';
 import type { PolicyRule, Waiver } from '../policy/policy.ts';
 import { readOnlyWaivers } from '../policy/reader.ts';
@@ -35,8 +35,8 @@ export async function approvalsUpTo(
   const replay = new Replay(repository, { failOn: 'error', tried, paths: paths.value });
   for (const entry of entries.value) {
     const outcome = (await replay.judge(entry))?.outcome;
-    const notAtHand = outcome?.kind === 'not judged' ? outcome.problems.find(isNotAtHand) : undefined;
-    if (notAtHand !== undefined) return err(coveredUnseen(waivers, entry.commit.id, notAtHand));
+    const lacked = outcome?.kind === 'not judged' ? outcome.problems.find(isOfThisClone) : undefined;
+    if (lacked !== undefined) return err(coveredUnseen(waivers, entry.commit.id, lacked));
   }
   const { known } = replay;
   const lacking = waivers.find((waiver) => !isKnown(known.own, waiver));

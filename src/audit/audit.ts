@@ -2,10 +2,9 @@
 
 import { type Outcome, ok } from '../base/problem.ts';
 import type { HistoryEntry } from '../git/history.ts';
-import { isMissing } from '../git/object-store.ts';
 import type { GitRepository } from '../git/repository.ts';
 import { lacksHistory } from '../policy/approval.ts';
-import { isNotAtHand } from '../policy/elsewhere.ts';
+import { isOfThisClone } from '../policy/elsewhere.ts';
 import type { PolicyRule } from '../policy/policy.ts';
 import { approvalsUpTo } from './approvals.ts';
 import { type AuditRecord, dayOfCommit, recordOf } from './record.ts';
@@ -105,6 +104,4 @@ const isLasting = (record: AuditRecord | null): boolean =>
   record === null ||
   (record.tried?.reasons.some((reason) => lacksHistory({ message: reason })) !== true &&
     (record.verdict !== 'not judged' ||
-      record.problems.every(
-        (problem) => problem.place !== null && !isMissing(problem) && !isNotAtHand(problem),
-      )));
+      record.problems.every((problem) => problem.place !== null && !isOfThisClone(problem))));

@@ -14,7 +14,7 @@ import type { ChangedPath, HistoryEntry } from '../git/history.ts';
 import type { GitRepository } from '../git/repository.ts';
 import { emptyTree, type Tree } from '../git/tree.ts';
 import { type Approvals, type Seen, succeed, withChange } from '../policy/approval.ts';
-import { isNotAtHand } from '../policy/elsewhere.ts';
+import { isOfThisClone } from '../policy/elsewhere.ts';
 import type { Evaluation } from '../policy/evaluation.ts';
 import { type FileKind, kindsOf, type PathNow } from '../policy/files.ts';
 import { type ChangeEvaluation, evaluateChange, type JudgeOptions, verdictIn } from '../policy/judge.ts';
@@ -156,8 +156,8 @@ export class Replay {
     const waivers = waiversThatRead(after);
     const next = (judged: Outcome<ChangeEvaluation> | undefined, known: Approvals | undefined) =>
       approvalsAfter(judged, known, waivers, { commit: commit.id, on });
-    // What a policy that is not at hand let through by a waiver is not known, and must not count as nothing.
-    const isUntold = [before, after].some(({ elsewhere }) => elsewhere.notAtHand.length > 0);
+    // What a waiver let through where this clone lacks something is not known, and must not count as nothing.
+    const isUntold = !isSound && [before, after].some((each) => problemsIn(each).some(isOfThisClone));
     this.#known = isUntold
       ? nothingKnown
       : { own: next(change, this.#known.own), tried: next(tried?.change, this.#known.tried) };
@@ -191,8 +191,8 @@ export class Replay {
     const { tried: rules } = this.#options;
     if (rules === undefined) return undefined;
     if (sides === undefined) {
-      const notAtHand = judged.ok ? undefined : judged.problems.find(isNotAtHand);
-      return untried(notAtHand?.message ?? 'one of the two revisions has contradictions');
+      const lacked = judged.ok ? undefined : judged.problems.find(isOfThisClone);
+      return untried(lacked?.message ?? 'one of the two revisions has contradictions');
     }
     if (sides.policy.settings === bareSettings)
       return untried(`there is no ${settingsFile} at the top of the repository`);

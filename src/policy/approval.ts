@@ -231,7 +231,7 @@ export const untold = (waiver: Waiver): Problem => ({
   advice: `Report this with the output of \`ullage audit\`. ${orCeiling}`,
 });
 
-/** What is said where a commit since it came was judged by a pack of another repository that is not at hand. */
+/** What is said where this clone lacks what a commit since it came, or its judgement, is made of. */
 export const coveredUnseen = (
   [first]: readonly Waiver[],
   commit: string,

@@ -7,6 +7,7 @@
 import { createHash } from 'node:crypto';
 import { type PartialOutcome, type Problem, whatHolds } from '../base/problem.ts';
 import type { ListedPack, Settings } from '../estate/settings.ts';
+import { isMissing } from '../git/object-store.ts';
 import { shown, type Tree } from '../git/tree.ts';
 import { shellLine } from '../runbook/shell.ts';
 import { readContent } from './files.ts';
@@ -140,8 +141,12 @@ const neverFetched = 'a judgement fetches nothing itself, and without the pack t
 const capital = (sentence: string): string => `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`;
 
 /** Whether a pack that is kept elsewhere was not at hand, which another run may find otherwise. */
-export const isNotAtHand = ({ advice }: Pick<Problem, 'advice'>): boolean =>
+const isNotAtHand = ({ advice }: Pick<Problem, 'advice'>): boolean =>
   advice.toLowerCase().endsWith(neverFetched);
+
+/** Whether this clone lacks what another may hold: that is no fault of the revision, and nothing may stand in for it. */
+export const isOfThisClone = (problem: Pick<Problem, 'advice'>): boolean =>
+  isMissing(problem) || isNotAtHand(problem);
 
 const commitOf = ({ commit, repository }: ListedPack): string => `the commit ${commit} of ${repository}`;
 

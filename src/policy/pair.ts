@@ -3,7 +3,7 @@
 import { err, type Outcome, type Problem, problemKey } from '../base/problem.ts';
 import type { Tree } from '../git/tree.ts';
 import { type Approvals, foundOut, succeed } from './approval.ts';
-import { isNotAtHand } from './elsewhere.ts';
+import { isOfThisClone } from './elsewhere.ts';
 import type { Evaluation } from './evaluation.ts';
 import { withExcerpts } from './excerpts.ts';
 import {
@@ -112,8 +112,8 @@ export async function evaluateReadable(
   const known = history === undefined ? succeed(new Map(), base.revision.waivers) : history.known;
   const asking = (evaluate: (approvals: Approvals | undefined) => Outcome<ChangeEvaluation>) =>
     evaluateAsking(evaluate, options, known, history?.approvals);
-  // Main's policy is not known here, though nothing is wrong with main: nothing else may stand in for it.
-  if (base.elsewhere.notAtHand.length > 0)
+  // Main is not known here in full, though nothing is wrong with it: nothing else may stand in for it.
+  if (problemsIn(base).some(isOfThisClone))
     return { change: err(...problemsOfBoth(base, head, on)), sides: undefined };
   const lacked = history === undefined ? undefined : lackedBy(base, head);
   if (history !== undefined && lacked !== undefined) {
@@ -164,7 +164,7 @@ function problemsOfBoth(base: Reading, head: Reading, on: string): readonly Prob
     (problem): Problem => ({
       ...problem,
       revision: 'base',
-      advice: isNotAtHand(problem)
+      advice: isOfThisClone(problem)
         ? problem.advice
         : `${problem.advice} Main has this already: correct it there first, in a branch of its own, or in this one.`,
     }),

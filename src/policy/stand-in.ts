@@ -14,6 +14,7 @@ import { type Settings, settingsFile } from '../estate/settings.ts';
 import { emptyTree, type Tree } from '../git/tree.ts';
 import { listInForce, type PriceList } from '../price/price-list.ts';
 import { capacityIn } from '../survey/measured.ts';
+import { isOfThisClone } from './elsewhere.ts';
 import { within } from './files.ts';
 import { priced } from './judge.ts';
 import type { PolicySource, UnreadMain } from './judgement.ts';
@@ -82,7 +83,7 @@ async function nearestThatReads(
     if (!tree.ok) return tree;
     reading = await readNext(reading, tree.value);
     // Whether it reads cannot be told; a still older one would judge by an older policy.
-    const [missing] = reading.elsewhere.notAtHand;
+    const missing = problemsIn(reading).find(isOfThisClone);
     if (missing !== undefined) return err(inAncestor(missing, tree.value.label.revision));
     if (serves(reading)) return ok({ sound: reading, commits, had: true });
     had ||= lacked === undefined || hasOwn(reading, lacked);
@@ -91,8 +92,8 @@ async function nearestThatReads(
   return ok({ sound: emptyReading, commits, had });
 }
 
-const inAncestor = ({ place, message, advice }: Problem, commit: string): Problem => ({
-  message: `main does not read, and what stands in for it may be ${commit}, by whose ${place?.file ?? settingsFile} ${message}`,
+const inAncestor = ({ message, advice }: Problem, commit: string): Problem => ({
+  message: `main does not read, and what stands in for it may be ${commit}, of which this is not known: ${message}`,
   advice,
 });
 

@@ -141,3 +141,17 @@ describe('a main that never had a policy', () => {
     });
   });
 });
+
+describe('a clone that lacks a file of main', () => {
+  const loosened = { 'policies/limits.yaml': limit('500.00'), 'storage/imagery.yaml': volumes('80 GiB') };
+
+  it('made with a filter has the branch judged by no other policy than that of main', async () => {
+    const origin = proposing(makeRepository({ files: office }), loosened);
+    origin.git('config', 'uploadpack.allowFilter', 'true');
+    expect(await judged(origin)).toMatchObject({ verdict: 'fail' });
+    const clone = origin.clone('--filter=blob:none', '--branch=proposal');
+    expect(await judged(clone)).toMatchObject({ verdict: 'not judged', code: 2 });
+    const { out } = await gate(clone, '--base', 'origin/main');
+    expect(out.replaceAll(/\s+/g, ' ')).toContain('git fetch --refetch --no-filter origin');
+  });
+});

@@ -1,4 +1,6 @@
 /** Waivers as whoever reviews them meets them, on real repositories. */
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { type Files, makeRepository, removeRepositories, type TestRepository } from '../repository.ts';
 import { ullage } from './run.ts';
@@ -185,5 +187,22 @@ describe('a waiver whose subject is written otherwise than the finding has it', 
       written: 1,
       write_instead: expect.stringContaining('subject: plates-1'),
     });
+  });
+});
+
+it('is not taken for unused where the clone lacks a file of the change that it let through', async () => {
+  const repository = office(waived());
+  const dated = { date: '2026-05-02T09:00:00Z' };
+  repository.write(volume('40 GiB'));
+  repository.commit('the first growth, waived', dated);
+  const blob = repository.git('rev-parse', 'HEAD:storage/imagery.yaml');
+  repository.write(volume('10 GiB'));
+  repository.commit('back again', dated);
+  const whole = repository.copy();
+  expect(await proposed(whole, volume('400 GiB'), '2026-05-03')).toMatchObject({ verdict: 'fail' });
+  rmSync(join(repository.dir, '.git/objects', blob.slice(0, 2), blob.slice(2)));
+  expect(await proposed(repository, volume('400 GiB'), '2026-05-03')).toMatchObject({
+    verdict: 'not judged',
+    problems: [{ advice: expect.stringContaining('git fetch --refetch') }],
   });
 });
