@@ -219,6 +219,7 @@ const starter = (above: Command, { finish }: Sink): Command =>
     )
     .addOption(new Option('--repo <dir>', 'where to write it').default('.'))
     .option('--now <date>', 'the day whose year the price list begins in (default: today)')
+    .option('--schemas', 'write only .ullage/schema anew, by which editors complete, over what is there')
     .addHelpText('after', '\nExamples:\n  ullage new\n  ullage new --repo estate')
     .action(async (flags: NewFlags) => finish(await (await import('./new.ts')).runNew(flags)));
 

@@ -19,6 +19,7 @@ import {
 } from '../report/report.ts';
 import type { AttestFlags } from './attestation.ts';
 import { dayOf, type Finished, type ReportFlags, reportProblem, terminal, writeReport } from './edge.ts';
+import { staleSchemas } from './editor-schemas.ts';
 import { treeAt, withRepository } from './repository.ts';
 
 export interface GateOptions {
@@ -125,7 +126,9 @@ async function remarksOn(
   const { storage, prices, policies, waivers } = pathsOf(head);
   const folders = [settingsFile, storage, prices, policies, waivers];
   const changed = await uncommittedFiles(repository, headCommit, folders);
+  const top = await repository.top();
   return [
+    ...(top.ok ? await staleSchemas(top.value) : []),
     ...(how !== 'same'
       ? []
       : [

@@ -1,14 +1,16 @@
 /** `ullage new`: writes a starter repository layout, and never over what is there. */
-import { readFile, realpath, stat, writeFile } from 'node:fs/promises';
+import { realpath, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
 import { GitRepository } from '../git/repository.ts';
 import { dayOf, type Finished, reasonOf } from './edge.ts';
+import { schemasForEditors, writeSchemas } from './editor-schemas.ts';
 import { makeFolder } from './make-folder.ts';
-import { editorFolder, editorSchemas, starterLayout } from './starter-layout.ts';
+import { editorFolder, starterLayout } from './starter-layout.ts';
 
 export interface NewFlags {
   readonly repo: string;
   readonly now?: string;
+  readonly schemas?: boolean;
 }
 
 /** Where the layout belongs: at the top of the repository that a folder is in, where the other commands look for it. */
@@ -21,20 +23,22 @@ async function topOf(dir: string): Promise<string> {
   return relative('.', top.value) || '.';
 }
 
-/** The published schemas, which are installed beside the program. */
-const schemasForEditors = (): Promise<readonly (readonly [string, string])[]> =>
-  Promise.all(
-    editorSchemas.map(async (name) => [
-      `${editorFolder}/${name}.json`,
-      await readFile(new URL(`../../schema/${name}.json`, import.meta.url), 'utf8'),
-    ]),
-  );
+/** `ullage new --schemas`: only what editors complete by, over what is there. */
+async function renewSchemas(top: string): Promise<Finished> {
+  try {
+    await writeSchemas(top);
+  } catch (error) {
+    return { output: '', code: 2, reason: `the schemas could not be written: ${reasonOf(error)}` };
+  }
+  return { output: `Written: ${editorFolder}/, the schemas of this version of Ullage\n`, code: 0 };
+}
 
-export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
+export async function runNew({ repo, now, schemas = false }: NewFlags): Promise<Finished> {
   const day = dayOf(now);
   if (!day.ok)
     return { output: '', code: 2, reason: `${day.problems[0]?.message}. ${day.problems[0]?.advice}` };
   const top = await topOf(repo);
+  if (schemas) return renewSchemas(top);
   const files = Object.entries(starterLayout(day.value.slice(0, 4)));
   const layout = [...files, ...(await schemasForEditors())];
   const there = (

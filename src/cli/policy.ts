@@ -5,6 +5,7 @@ import type { Policy } from '../policy/policy.ts';
 import { type PolicyFormat, reportPolicyCheck } from '../report/policy.ts';
 import { reportProblems } from '../report/report.ts';
 import { type Finished, type ReportFlags, terminal } from './edge.ts';
+import { staleSchemas } from './editor-schemas.ts';
 import { shownOn, withRepository } from './repository.ts';
 
 export interface PolicyCheckFlags extends ReportFlags {
@@ -39,5 +40,6 @@ export async function runPolicyCheck(flags: PolicyCheckFlags): Promise<Finished>
       reason: 'not judged: the policy cannot be read',
     };
   }
-  return { output: reportPolicyCheck(checked.value, format, terminal(flags)), code: 0 };
+  const remarks = flags.at === undefined ? await staleSchemas(repo) : [];
+  return { output: reportPolicyCheck(checked.value, format, terminal(flags)), code: 0, remarks };
 }

@@ -1,6 +1,14 @@
 /** What somebody at a keyboard has: words completed, files linked, a sign of life, a hook before each commit. */
 import { execFileSync, spawnSync } from 'node:child_process';
-import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -111,6 +119,60 @@ describe('what `ullage new` writes', () => {
         expect(existsSync(join(repository.dir, '.ullage/schema', file))).toBe(true);
       }
     }
+  });
+});
+
+describe('the schemas for editors', () => {
+  const path = '.ullage/schema/estate.json';
+  const started = async () => {
+    const repository = makeRepository();
+    await ullage('new', '--repo', repository.dir, '--now', '2026-11-20');
+    repository.commit('the layout');
+    return repository;
+  };
+  const said = async (...args: readonly string[]) => (await ullage(...args)).err;
+  const stale = 'are of another version of Ullage';
+
+  it('that are of another version are remarked, and written anew when that is asked for', async () => {
+    const { dir } = await started();
+    const whole = readFileSync(join(dir, path), 'utf8');
+    const commands = [
+      ['gate', '--base', 'main', '--repo', dir],
+      ['policy', 'check', '--repo', dir],
+    ];
+    for (const command of commands) expect(await said(...command)).not.toContain(stale);
+    // Git may check out other ends of line.
+    writeFileSync(join(dir, path), whole.replaceAll('\n', '\r\n'));
+    for (const command of commands) expect(await said(...command)).not.toContain(stale);
+    writeFileSync(join(dir, path), whole.replace('shareable', 'shared'));
+    writeFileSync(join(dir, 'storage/example.yaml'), '# ours\n');
+    for (const command of commands) expect(await said(...command)).toContain(stale);
+    expect((await ullage('new', '--schemas', '--repo', dir)).code).toBe(0);
+    expect(readFileSync(join(dir, path), 'utf8')).toBe(whole);
+    expect(readFileSync(join(dir, 'storage/example.yaml'), 'utf8')).toBe('# ours\n');
+  });
+
+  it('are nowhere missed by who has none', async () => {
+    const repository = await started();
+    repository.remove('.ullage');
+    repository.commit('no schemas');
+    expect(await said('policy', 'check', '--repo', repository.dir)).toBe('');
+  });
+
+  it('are never written through a link that a branch brought', async () => {
+    const repository = await started();
+    const elsewhere = join(repository.dir, '.git/elsewhere');
+    mkdirSync(elsewhere);
+    writeFileSync(join(elsewhere, 'kept'), 'kept');
+    repository.remove(path);
+    symlinkSync(join(elsewhere, 'kept'), join(repository.dir, path));
+    expect((await ullage('new', '--schemas', '--repo', repository.dir)).code).toBe(0);
+    expect(readFileSync(join(elsewhere, 'kept'), 'utf8')).toBe('kept');
+    repository.remove('.ullage/schema');
+    symlinkSync(elsewhere, join(repository.dir, '.ullage/schema'));
+    const { code, err } = await ullage('new', '--schemas', '--repo', repository.dir);
+    expect([code, err]).toEqual([2, expect.stringContaining('.ullage/schema is a link to elsewhere')]);
+    expect(readdirSync(elsewhere)).toEqual(['kept']);
   });
 });
 
