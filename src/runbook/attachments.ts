@@ -56,7 +56,8 @@ export function bring(
   const exchange = earlyExchangeOf(sides, group);
   if (exchange === undefined) return undefined;
   const server = placeOf(exchange);
-  if (server === undefined) return { server, after: [...fetched(sides, volume, ''), `replaced ${volume}`] };
+  if (server === undefined)
+    return { server, after: [...fetched(sides, volume, ''), ...lentOut(draft, volume), `replaced ${volume}`] };
   const before = sides.base.groups.get(sides.baseName('groups', group));
   const homes = sides.carrierHoldersAfter({ kind: 'volume-group', name: group });
   if (before !== undefined && !homes.includes(server)) takeOut(draft, before, group, server);
@@ -75,10 +76,7 @@ export function bring(
     return { server, after: present(volume, server) };
   }
   if (sides.holdersAfter(volume).includes(server)) return { server, after: present(volume, server) };
-  // What stays with another server goes from there and comes back.
-  const others = sides.holdersBefore(volume).filter((each) => sides.holdersAfter(volume).includes(each));
-  const taken = others.map((each) => detach(draft, volume, each));
-  for (const each of others) attach(draft, volume, each);
+  const taken = lentOut(draft, volume);
   const lent = draft.want(`lend ${volume}`, 'attach-for-a-while', subject, {
     server,
     words: { group },
@@ -99,6 +97,15 @@ export function bring(
   for (const each of [`start ${server}`, `move-server ${server}`, `delete-server ${server}`])
     draft.wait(each, [returned]);
   return { server, after: [seen] };
+}
+
+/** What stays with a server goes from there to where its group is, and comes back. */
+function lentOut(draft: Draft, volume: string): readonly string[] {
+  const { sides } = draft;
+  const holders = sides.holdersBefore(volume).filter((each) => sides.holdersAfter(volume).includes(each));
+  const taken = holders.map((each) => detach(draft, volume, each));
+  for (const each of holders) attach(draft, volume, each);
+  return taken;
 }
 
 export function attach(draft: Draft, volume: string, server: string): string {
