@@ -57,7 +57,10 @@ export function bring(
   if (exchange === undefined) return undefined;
   const server = placeOf(exchange);
   if (server === undefined)
-    return { server, after: [...fetched(sides, volume, ''), ...lentOut(draft, volume), `replaced ${volume}`] };
+    return {
+      server,
+      after: [...fetched(sides, volume, ''), ...lentOut(draft, volume), `replaced ${volume}`],
+    };
   const before = sides.base.groups.get(sides.baseName('groups', group));
   const homes = sides.carrierHoldersAfter({ kind: 'volume-group', name: group });
   if (before !== undefined && !homes.includes(server)) takeOut(draft, before, group, server);

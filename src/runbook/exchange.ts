@@ -65,13 +65,26 @@ export function holdsWithout(sides: Sides, name: string): boolean {
   const members = sides.membersBefore(name);
   const staying = members.filter((member) => after.members.includes(member));
   if (staying.length === members.length && !staying.some((member) => sides.madeAnew.has(member))) return true;
-  const sizes = staying.map((member) => leastSize(sides, member));
+  return canKeep(sides, before, after, staying);
+}
+
+/** Whether what stays in a group has room enough once these have come to the members that stay. */
+export function holdsWith(sides: Sides, name: string, joined: readonly string[]): boolean {
+  const before = sides.carrierBefore({ kind: 'volume-group', name });
+  const after = sides.head.groups.get(name);
+  if (before?.kind !== 'volume-group' || after === undefined) return true;
+  const staying = sides.membersBefore(name).filter((member) => after.members.includes(member));
+  return canKeep(sides, before, after, [...staying, ...joined]);
+}
+
+function canKeep(sides: Sides, before: VolumeGroup, after: VolumeGroup, members: readonly string[]): boolean {
+  const sizes = members.map((member) => leastSize(sides, member));
   const kept = before.fileSystems.flatMap((system) => {
     const renamed = sides.headName('fileSystems', system.name);
     const now = after.fileSystems.find((each) => each.name === renamed || each.mount === system.mount);
     return now === undefined ? [] : [{ ...system, size: smaller(now.size, system.size) }];
   });
-  return staying.length > 0 && couldHold({ ...before, fileSystems: kept }, sizes);
+  return members.length > 0 && couldHold({ ...before, fileSystems: kept }, sizes);
 }
 
 const smaller = (one: Bytes, other: Bytes): Bytes => (other < one ? other : one);
@@ -80,5 +93,5 @@ const smaller = (one: Bytes, other: Bytes): Bytes => (other < one ? other : one)
 function leastSize(sides: Sides, member: string): Bytes {
   const before = sides.base.volumes.get(sides.baseName('volumes', member))?.size;
   const after = sides.head.volumes.get(member)?.size;
-  return before === undefined || after === undefined ? noBytes : smaller(before, after);
+  return after === undefined ? noBytes : before === undefined ? after : smaller(before, after);
 }

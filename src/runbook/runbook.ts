@@ -17,6 +17,7 @@ import { attach, detach } from './attachments.ts';
 import { examplesOf } from './commands.ts';
 import { type ShownDisk, shownWords } from './devices.ts';
 import { Draft, leaving, type Wanted } from './draft.ts';
+import { holdsWith } from './exchange.ts';
 import {
   growSystem,
   makeAnew,
@@ -99,7 +100,7 @@ export function runbookOf(
       act,
       { key, number: index + 1 },
       numbered(after),
-      snagOf(act, numbered(atOdds), noPlaceAt),
+      snagOf(act, numbered(missed(sides, act, after, atOdds)), noPlaceAt),
       carriesOut.get(key) ?? [],
     ),
   );
@@ -296,6 +297,19 @@ const deviceCautions = (shown: readonly ShownDisk[]): readonly string[] =>
     : [
         `Device names may change when a server starts anew: make sure of them first. ${shown.map(shownWords).join(' ')}`,
       ];
+
+/** What a step cannot do without: a member leaves once those that have joined are room enough, whatever else is to join. */
+function missed(
+  sides: Sides,
+  { procedure, words: { group = '' } }: Wanted,
+  after: readonly string[],
+  atOdds: readonly string[],
+): readonly string[] {
+  const joins = `join ${group} `;
+  if (procedure !== 'leave-group' || !atOdds.every((key) => key.startsWith(joins))) return atOdds;
+  const joined = after.flatMap((key) => (key.startsWith(joins) ? [key.slice(joins.length)] : []));
+  return holdsWith(sides, group, joined) ? [] : atOdds;
+}
 
 function snagOf(
   { apart, words, subject }: Wanted,

@@ -126,15 +126,28 @@ export class Sides {
     );
   }
 
-  /** Whether all that a group lay on is at a server in the end, and is not what that starts from. */
+  /**
+   * Whether all that a group lay on is at a server in the end, with the room that it had, and is not what that starts
+   * from.
+   */
   #comesWhole({ kind, name }: Carrier, server: string): boolean {
     return (
       kind === 'volume' ||
       this.membersBefore(name).every(
         (member) =>
-          this.holdersAfter(member).includes(server) && this.head.servers.get(server)?.boot !== member,
+          this.holdersAfter(member).includes(server) &&
+          this.head.servers.get(server)?.boot !== member &&
+          !this.#isMadeSmaller(member),
       )
     );
+  }
+
+  #isMadeSmaller(volume: string): boolean {
+    const [before, after] = [
+      this.base.volumes.get(this.baseName('volumes', volume)),
+      this.head.volumes.get(volume),
+    ];
+    return before !== undefined && after !== undefined && after.size < before.size;
   }
 
   /** Whether a server runs all along, or from when it is created on, at one site. */

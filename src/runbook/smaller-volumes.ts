@@ -73,9 +73,16 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
     const holders = sides.holdersBefore(name);
     const detached = holders.map((holder) => detach(draft, name, holder));
     const room =
-      grouped && exchangeOf(sides, stillIn.name)?.place !== 'late'
-        ? [...madeRoomIn(sides, { kind: 'volume-group', name: stillIn.name }), ...boughtFor(sides, stillIn)]
-        : [];
+      group === undefined
+        ? []
+        : !grouped
+          ? outOfGroup(sides, name, group)
+          : exchangeOf(sides, stillIn.name)?.place === 'late'
+            ? []
+            : [
+                ...madeRoomIn(sides, { kind: 'volume-group', name: stillIn.name }),
+                ...boughtFor(sides, stillIn),
+              ];
     draft.want(`fill ${name}`, 'fill-smaller', subject, {
       after: [made, backup, ...detached, ...room],
       apart: grouped && exchangeOf(sides, stillIn.name)?.place === 'apart',

@@ -6,7 +6,7 @@ import { volumeThere } from './adoption.ts';
 import { attach, detach } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
-import { earlyExchangeOf, placeOf } from './exchange.ts';
+import { earlyExchangeOf, exchangeOf, placeOf } from './exchange.ts';
 import { growSystem } from './file-systems.ts';
 import type { Sides } from './sides.ts';
 import { deleteOld, deleteVolume } from './volume-deletion.ts';
@@ -220,8 +220,13 @@ export function volumeMovedSite(
   const { name } = after;
   const backup = checkBackup(draft, subject, name);
   const detached = sides.holdersBefore(name).map((server) => detach(draft, name, server));
+  const group = sides.head.groupOf.get(name);
+  // Extents that find no room on a smaller one need others of the group where they are.
+  const isShort = after.size < before.size && group !== undefined && wasIn(sides, name, group);
   const made = draft.want(`copy-across ${name}`, 'copy-across', subject, {
+    apart: isShort && exchangeOf(sides, group.name)?.place === 'apart',
     words: {
+      ...(isShort ? { group: group.name } : {}),
       site: after.site ?? 'none',
       was: before.site ?? 'none',
       size: exactSize(after.size),

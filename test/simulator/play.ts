@@ -231,6 +231,7 @@ function copied(world: World, volume: string): void {
     case 'member':
       made.content = { kind: 'member', group: content.group, size: made.size };
       old.content = { kind: 'nothing' };
+      holdsAll(world, content.group, `the smaller ${volume}`);
       break;
   }
   swapNames(world, volume);
@@ -540,6 +541,12 @@ function join(disk: Disk, group: Group, over: boolean): void {
   if (content.kind === 'member') refuse(`${disk.name} is a member of ${content.group.name}`);
   if (content.kind !== 'nothing' && !over) refuse(`something is on ${disk.name}`);
   disk.content = { kind: 'member', group, size: disk.size };
+}
+
+/** Extents that lie nowhere any more are lost. */
+function holdsAll(world: World, group: Group, by: string): void {
+  const [has, needs] = [world.extentsOf(group), world.takenOf(group)];
+  if (has < needs) refuse(`${group.name} needs ${needs} extents, and with ${by} has ${has}`);
 }
 
 function leave(world: World, disk: Disk, group: Group): void {

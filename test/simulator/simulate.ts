@@ -81,8 +81,9 @@ function attempt(world: World, step: Step, head: Estate, later: Step[]): string 
     const server = step.server === undefined ? undefined : world.servers.get(step.server);
     if (server?.power !== 'running') {
       if (step.does.startsWith('With a server that runs and holds ')) return whenUp(world, step);
-      // Now, if that can be, and whenever somebody holds it otherwise.
-      if (step.server === undefined && whenUp(world, step) === undefined) return undefined;
+      // Now, if that can be and nothing that it waits for is left, and whenever somebody holds it otherwise.
+      const isFree = !later.some(({ number }) => step.after.includes(number));
+      if (step.server === undefined && isFree && whenUp(world, step) === undefined) return undefined;
       if (step.server !== undefined && head.servers.get(step.server)?.power === 'running')
         return `${step.server} does not run`;
       later.push(step);
