@@ -227,6 +227,8 @@ export function detach(draft: Draft, volume: string, server: string): string {
   const before = sides.base.volumes.get(sides.baseName('volumes', volume));
   const own = before?.fileSystem;
   const boots = sides.bootBefore(server) === volume;
+  const along = joinedBefore(sides, volume, server);
+  if (along.length > 0) draft.wait(`detached ${sides.head.groupOf.get(volume)?.name}`, [key]);
   draft.want(key, 'detach', subject, {
     server,
     after: [
@@ -241,7 +243,7 @@ export function detach(draft: Draft, volume: string, server: string): string {
             `export ${name} ${server}`,
           ]),
       `replaced ${volume}`,
-      ...joinedBefore(sides, volume, server),
+      ...along,
     ],
   });
   if (boots) restart(draft, server);

@@ -3,6 +3,7 @@ import { usableExtents } from '../capacity/extents.ts';
 import type { Subject, VolumeGroup } from '../estate/estate.ts';
 import { exactSize, showSize, timesBytes } from '../estate/size.ts';
 import type { Draft } from './draft.ts';
+import { comesUp } from './waits.ts';
 
 /** @param what the content, as its owner would name it */
 export function checkBackup(draft: Draft, subject: Subject, what: string): string {
@@ -30,7 +31,19 @@ export function checkGroup(
       extent: exactSize(group.extent),
       size: showSize(timesBytes(group.extent, extents)),
     };
-    draft.want(key, 'check-group', { kind: 'volume-group', name: group.name }, { server, words });
+    draft.want(
+      key,
+      'check-group',
+      { kind: 'volume-group', name: group.name },
+      {
+        server,
+        words,
+        after: [
+          ...(server === undefined ? [] : [...comesUp(server), `activate ${group.name} ${server}`]),
+          ...group.members.flatMap((each) => [`fill ${each}`, `replaced ${each}`, `copy-across ${each}`]),
+        ],
+      },
+    );
   }
   draft.wait(key, after);
   return key;

@@ -126,7 +126,8 @@ export class Draft {
   /** What leaves is done before a server stops, and what comes once it is up. */
   #whileItRuns(key: string, leaves: boolean, server: string): void {
     const { sides } = this;
-    if (!leaves || !sides.runsBefore(server)) this.#plan.wait(key, comesUp(server));
-    else this.#plan.wait(`stop ${server}`, [key]);
+    if (leaves && sides.runsBefore(server)) this.#plan.wait(`stop ${server}`, [key]);
+    // What is left for the next start of a server that stops is not begun before it has stopped.
+    else this.#plan.wait(key, [...comesUp(server), `stop ${server}`]);
   }
 }

@@ -342,7 +342,10 @@ function inGuest(world: World, { procedure, words, subject }: Step, guest: Serve
         activeOn: new Set([guest.name]),
         volumes: new Map(),
       };
-      for (const member of names(words.members)) join(seen(member), made, procedure === 'make-group-over');
+      // All or nothing.
+      const members = names(words.members).map(seen);
+      for (const member of members) free(member, procedure === 'make-group-over');
+      for (const member of members) join(member, made, procedure === 'make-group-over');
       world.groups.set(name, made);
       return;
     }
@@ -536,10 +539,13 @@ export function systemOn(world: World, name: string): System {
 const logicalIn = (group: Group, mount: string) =>
   group.volumes.get(mount) ?? refuse(`${group.name} has no logical volume for ${mount}`);
 
+function free({ name, content }: Disk, over: boolean): void {
+  if (content.kind === 'member') refuse(`${name} is a member of ${content.group.name}`);
+  if (content.kind !== 'nothing' && !over) refuse(`something is on ${name}`);
+}
+
 function join(disk: Disk, group: Group, over: boolean): void {
-  const { content } = disk;
-  if (content.kind === 'member') refuse(`${disk.name} is a member of ${content.group.name}`);
-  if (content.kind !== 'nothing' && !over) refuse(`something is on ${disk.name}`);
+  free(disk, over);
   disk.content = { kind: 'member', group, size: disk.size };
 }
 
