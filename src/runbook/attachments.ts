@@ -18,7 +18,8 @@ export function travelsWith(sides: Sides, volume: string, server: string): reado
   if (before === undefined) return [];
   const after = sides.head.groupOf.get(volume);
   const name = sides.headName('groups', before.name);
-  if (name !== after?.name) return sides.leavesAt(name) === server ? [] : outOfGroup(sides, volume, before);
+  if (name !== after?.name)
+    return sides.leavesAt(name) === server ? [`detached ${name}`] : outOfGroup(sides, volume, before);
   if (sides.leavesAt(name) === server) return [`detached ${name}`];
   // What leaves the group, or is made smaller in it, elsewhere, is so while all of it is there.
   const left = sides.membersBefore(name);
@@ -107,7 +108,7 @@ function lentOut(draft: Draft, volume: string): readonly string[] {
   const { sides } = draft;
   const holders = sides.holdersBefore(volume).filter((each) => sides.holdersAfter(volume).includes(each));
   const taken = holders.map((each) => detach(draft, volume, each));
-  for (const each of holders) attach(draft, volume, each);
+  for (const each of holders) draft.wait(`see-size ${volume} ${each}`, [attach(draft, volume, each)]);
   return taken;
 }
 

@@ -68,13 +68,12 @@ export function holdsWithout(sides: Sides, name: string): boolean {
   return canKeep(sides, before, after, staying);
 }
 
-/** Whether what stays in a group has room enough once these have come to the members that stay. */
-export function holdsWith(sides: Sides, name: string, joined: readonly string[]): boolean {
+/** Whether what stays in a group has room enough on these members. */
+export function holdsWith(sides: Sides, name: string, members: readonly string[]): boolean {
   const before = sides.carrierBefore({ kind: 'volume-group', name });
   const after = sides.head.groups.get(name);
   if (before?.kind !== 'volume-group' || after === undefined) return true;
-  const staying = sides.membersBefore(name).filter((member) => after.members.includes(member));
-  return canKeep(sides, before, after, [...staying, ...joined]);
+  return canKeep(sides, before, after, members);
 }
 
 function canKeep(sides: Sides, before: VolumeGroup, after: VolumeGroup, members: readonly string[]): boolean {
@@ -93,5 +92,6 @@ const smaller = (one: Bytes, other: Bytes): Bytes => (other < one ? other : one)
 function leastSize(sides: Sides, member: string): Bytes {
   const before = sides.base.volumes.get(sides.baseName('volumes', member))?.size;
   const after = sides.head.volumes.get(member)?.size;
-  return after === undefined ? noBytes : before === undefined ? after : smaller(before, after);
+  if (before === undefined || after === undefined) return before ?? after ?? noBytes;
+  return smaller(before, after);
 }

@@ -91,6 +91,7 @@ export function runbookOf(
     return server === undefined ? undefined : slots(server);
   });
   const numbers = new Map(placed.map(({ key }, index) => [key, index + 1]));
+  const before = (index: number) => new Set(placed.slice(0, index).map(({ key }) => key));
   const numbered = (keys: readonly string[]): readonly number[] =>
     keys.flatMap((key) => numbers.get(key) ?? []).sort((a, b) => a - b);
   return placed.map(({ key, act, after, atOdds, noPlaceAt }, index) =>
@@ -100,7 +101,11 @@ export function runbookOf(
       act,
       { key, number: index + 1 },
       numbered(after),
-      snagOf(act, numbered(missed(sides, act, after, atOdds)), noPlaceAt),
+      snagOf(
+        act,
+        numbered(atOdds.length > 0 && isRoomy(sides, act, before(index), atOdds) ? [] : atOdds),
+        noPlaceAt,
+      ),
       carriesOut.get(key) ?? [],
     ),
   );
@@ -298,17 +303,19 @@ const deviceCautions = (shown: readonly ShownDisk[]): readonly string[] =>
         `Device names may change when a server starts anew: make sure of them first. ${shown.map(shownWords).join(' ')}`,
       ];
 
-/** What a step cannot do without: a member leaves once those that have joined are room enough, whatever else is to join. */
-function missed(
+/** Whether a member can leave its group while others have still to join it: by then what is in it has room enough. */
+function isRoomy(
   sides: Sides,
-  { procedure, words: { group = '' } }: Wanted,
-  after: readonly string[],
+  { procedure, words: { group = '', volume = '' } }: Wanted,
+  done: ReadonlySet<string>,
   atOdds: readonly string[],
-): readonly string[] {
-  const joins = `join ${group} `;
-  if (procedure !== 'leave-group' || !atOdds.every((key) => key.startsWith(joins))) return atOdds;
-  const joined = after.flatMap((key) => (key.startsWith(joins) ? [key.slice(joins.length)] : []));
-  return holdsWith(sides, group, joined) ? [] : atOdds;
+): boolean {
+  if (procedure !== 'leave-group' || !atOdds.every((key) => key.startsWith(`join ${group} `))) return false;
+  const joined = (sides.joined.get(group) ?? []).filter((each) => done.has(`join ${group} ${each.volume}`));
+  const still = sides
+    .membersBefore(group)
+    .filter((each) => each !== volume && !done.has(`leave ${group} ${each}`));
+  return holdsWith(sides, group, [...still, ...joined.map((each) => each.volume)]);
 }
 
 function snagOf(
