@@ -241,7 +241,7 @@ describe('a branch that alters which pack is used', () => {
           place: expect.objectContaining({ revision: 'head', file: 'ullage.yaml', line: 3 }),
           written: `${path}:3 in ${after.commit.slice(0, 12)} of ${after.repository}`,
         }),
-        expect.objectContaining({ of: 'settings', key: 'packs.fleet', direction: 'neither' }),
+        expect.objectContaining({ of: 'settings', key: 'packs.fleet.commit', direction: 'neither' }),
       ]),
     );
   });

@@ -9,7 +9,11 @@ const listed = ({ providerList }: Settings): string | undefined =>
   providerList === undefined ? undefined : JSON.stringify(providerList);
 
 const held = (pack: ListedPack | undefined): string | undefined =>
-  pack && `${pack.path} in ${pack.commit} of ${pack.repository}, SHA-256 ${pack.sha256}`;
+  pack && `${pack.path} in ${pack.commit} of ${pack.repository}`;
+
+const noPacks: ReadonlyMap<string, ListedPack | undefined> = new Map();
+
+const packKeys = ['repository', 'commit', 'path', 'sha256'] as const;
 
 export function settingsChanges(base: Settings, head: Settings): readonly PolicyChange[] {
   if (base === head) return [];
@@ -34,11 +38,18 @@ export function settingsChanges(base: Settings, head: Settings): readonly Policy
   }
   differ('neither', 'provider-list', listed(base), listed(head));
   // Which way that goes is told by the rules, which are compared with those of the packs in them.
-  const [packsBefore, packsAfter] = [base.packs ?? new Map(), head.packs ?? new Map()];
+  const [packsBefore, packsAfter] = [base.packs ?? noPacks, head.packs ?? noPacks];
   for (const name of allNames(packsBefore, packsAfter)) {
     const [old, now] = [packsBefore.get(name), packsAfter.get(name)];
     const where = now === undefined ? old && onBase(old.place) : onHead(now.place);
-    differ('neither', `packs.${name}`, held(old), held(now), where);
+    if (old === undefined || now === undefined) {
+      differ('neither', `packs.${name}`, held(old), held(now), where);
+      continue;
+    }
+    const altered = packKeys.filter((key) => old[key] !== now[key]);
+    // Another file has another digest: that is told by itself only where it is all that is otherwise.
+    for (const key of altered.length > 1 ? altered.filter((each) => each !== 'sha256') : altered)
+      differ('neither', `packs.${name}.${key}`, old[key], now[key], where);
   }
   const teams = namesDirection(base.teams, head.teams);
   if (teams !== 'same') differ(teams, 'teams', shownNames(base.teams), shownNames(head.teams));
