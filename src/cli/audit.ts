@@ -25,9 +25,9 @@ import {
   reportAuditPage,
   reportTable,
 } from '../report/audit/audit.ts';
-import { reportProblems } from '../report/report.ts';
 import { type Finished, type ReportFlags, terminal } from './edge.ts';
 import { readEvidence } from './evidence.ts';
+import { notTold } from './not-told.ts';
 import { openRecordStore, programId } from './record-store.ts';
 import { withRepository } from './repository.ts';
 import { triedRules } from './tried-rules.ts';
@@ -54,16 +54,7 @@ export async function runAudit(
 ): Promise<Finished> {
   const done = await withRepository(flags.repo, (repository) => audit(repository, span, flags, write));
   if (done.ok) return done.value;
-  const [first] = done.problems;
-  if (flags.format === 'ndjson' || flags.format === 'csv') {
-    // What a program reads holds records and nothing else.
-    return { output: '', code: 2, reason: `not judged: ${first?.message}. ${first?.advice}` };
-  }
-  return {
-    output: reportProblems(done.problems, terminal(flags)),
-    code: 2,
-    reason: 'not judged: the history could not be audited',
-  };
+  return notTold(done.problems, flags, 'not judged: the history could not be audited');
 }
 
 async function audit(

@@ -301,8 +301,10 @@ const completion = (above: Command, { finish }: Sink): Command =>
       'after',
       `
 Examples:
-  bash  ullage completion bash > ~/.local/share/bash-completion/completions/ullage
-  zsh   ullage completion zsh > "\${fpath[1]}/_ullage"
+  bash  with the package bash-completion, in a folder that mkdir -p makes:
+        ullage completion bash > ~/.local/share/bash-completion/completions/ullage
+        without it, in ~/.bashrc: source <(ullage completion bash)
+  zsh   in ~/.zshrc, after compinit: source <(ullage completion zsh)
   fish  ullage completion fish > ~/.config/fish/completions/ullage.fish`,
     )
     .action(async (shell: Shell) => finish((await import('./completion.ts')).runCompletion(shell)));

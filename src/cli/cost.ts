@@ -4,8 +4,8 @@ import { withExcerpts } from '../policy/excerpts.ts';
 import { costBy, type Grouping, priceEstate } from '../price/cost.ts';
 import { listInForce } from '../price/price-list.ts';
 import { type CostFormat, reportCost } from '../report/cost.ts';
-import { reportProblems } from '../report/report.ts';
 import { type Finished, type ReportFlags, terminal } from './edge.ts';
+import { notTold } from './not-told.ts';
 import { shownOn, withRepository } from './repository.ts';
 
 export interface CostFlags extends ReportFlags {
@@ -43,11 +43,6 @@ export async function runCost(flags: CostFlags): Promise<Finished> {
         })
       : err(...(await withExcerpts(cost.problems, () => tree)));
   });
-  if (!priced.ok)
-    return {
-      output: reportProblems(priced.problems, terminal(flags)),
-      code: 2,
-      reason: 'not judged: the estate cannot be priced',
-    };
+  if (!priced.ok) return notTold(priced.problems, flags, 'not judged: the estate cannot be priced');
   return { output: reportCost(priced.value, format, terminal(flags)), code: 0 };
 }

@@ -8,9 +8,9 @@ import { readUses } from '../policy/reader.ts';
 import { readSurveys } from '../policy/surveys.ts';
 import { listInForce } from '../price/price-list.ts';
 import { type HeadroomFormat, reportHeadroom } from '../report/headroom.ts';
-import { reportProblems } from '../report/report.ts';
 import { capacityIn } from '../survey/measured.ts';
 import { type Finished, type ReportFlags, terminal } from './edge.ts';
+import { notTold } from './not-told.ts';
 import { shownOn, withRepository } from './repository.ts';
 
 export interface HeadroomFlags extends ReportFlags {
@@ -44,11 +44,7 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
     });
   });
   if (!overview.ok) {
-    return {
-      output: reportProblems(overview.problems, terminal(flags)),
-      code: 2,
-      reason: 'not judged: the estate cannot be read',
-    };
+    return notTold(overview.problems, flags, 'not judged: the estate cannot be read');
   }
   return { output: reportHeadroom(overview.value, format, terminal(flags)), code: 0 };
 }

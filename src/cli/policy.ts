@@ -3,9 +3,9 @@ import { err, ok } from '../base/problem.ts';
 import { checkPolicy } from '../policy/check.ts';
 import type { Policy } from '../policy/policy.ts';
 import { type PolicyFormat, reportPolicyCheck } from '../report/policy.ts';
-import { reportProblems } from '../report/report.ts';
 import { type Finished, type ReportFlags, terminal } from './edge.ts';
 import { staleSchemas } from './editor-schemas.ts';
+import { notTold } from './not-told.ts';
 import { shownOn, withRepository } from './repository.ts';
 
 export interface PolicyCheckFlags extends ReportFlags {
@@ -34,11 +34,7 @@ export async function runPolicyCheck(flags: PolicyCheckFlags): Promise<Finished>
     return ok({ on, rules: rules.length, waivers: waivers.length, remarks });
   });
   if (!checked.ok) {
-    return {
-      output: reportProblems(checked.problems, terminal(flags)),
-      code: 2,
-      reason: 'not judged: the policy cannot be read',
-    };
+    return notTold(checked.problems, flags, 'not judged: the policy cannot be read');
   }
   const remarks = flags.at === undefined ? await staleSchemas(repo) : [];
   return { output: reportPolicyCheck(checked.value, format, terminal(flags)), code: 0, remarks };

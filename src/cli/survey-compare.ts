@@ -2,10 +2,10 @@
 import { ok } from '../base/problem.ts';
 import { readSurveys } from '../policy/surveys.ts';
 import { listInForce } from '../price/price-list.ts';
-import { reportProblems } from '../report/report.ts';
 import { outcomeOfSurvey, reportSurvey, type SurveyFormat } from '../report/survey.ts';
 import { compareSurveys } from '../survey/compare.ts';
 import { type Finished, type ReportFlags, terminal } from './edge.ts';
+import { notTold } from './not-told.ts';
 import { shownOn, withRepository } from './repository.ts';
 
 export interface SurveyCompareFlags extends ReportFlags {
@@ -33,11 +33,7 @@ export async function runSurveyCompare(flags: SurveyCompareFlags): Promise<Finis
     });
   });
   if (!overview.ok) {
-    return {
-      output: reportProblems(overview.problems, terminal(flags)),
-      code: 2,
-      reason: 'it could not be told: the estate or a survey cannot be read',
-    };
+    return notTold(overview.problems, flags, 'it could not be told: the estate or a survey cannot be read');
   }
   const output = reportSurvey(overview.value, flags.format, terminal(flags));
   switch (outcomeOfSurvey(overview.value)) {

@@ -50,7 +50,8 @@ export const hostLimits = { results: 25_000, gzipBytes: 10_000_000 } as const;
 const root = '%SRCROOT%';
 
 /**
- * Writes a judgement as SARIF 2.1.0 (OASIS), whole and never cut.
+ * Writes a judgement as SARIF 2.1.0 (OASIS): whole with `all`, and otherwise the worst of it, as much as a code host
+ * takes, with a count of what is left out.
  *
  * @example
  * ```js

@@ -1,7 +1,7 @@
 /* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */
 
 /**
- * What `ullage survey compare --format json` prints: what is there beside what is declared.
+ * What `ullage survey compare --format json` prints: what is there beside what is declared. Where it could not be told it prints the judgement (judgement.json), which is not judged.
  */
 export interface SurveyComparisonReport {
   /**
