@@ -4,7 +4,7 @@
  * its packages installed. Exits 1 where anything differs.
  */
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -25,16 +25,49 @@ interface Branch {
   readonly head: Files;
 }
 
-/** How the earlier formats wrote what these files say: each has its own line, so that no place moves. */
-const formerFormats: readonly (readonly [RegExp, string])[] = [
-  [/\bserver-types:/g, 'machines:'],
-  [/\biops-per-gib:/g, 'io-per-gib:'],
-  [/\biops-maximum:/g, 'io-maximum:'],
-  [/"type": "small"/g, '"machine": "small"'],
-  [/\btype: small\b/g, 'machine: small'],
-  // The settings could not list teams yet.
-  [/^teams: /gm, '# teams: '],
+/**
+ * How earlier formats wrote what these files say, each where a schema of the earlier checkout shows that it was so. Each
+ * has its own line, so that no place moves.
+ */
+const formerFormats: readonly {
+  readonly schema: string;
+  /** What the schema has where things were written as they were then, or lacks where they could not be. */
+  readonly has?: string;
+  readonly lacks?: string;
+  readonly writes: readonly (readonly [RegExp, string])[];
+}[] = [
+  { schema: 'price-list', has: 'machines', writes: [[/\bserver-types:/g, 'machines:']] },
+  {
+    schema: 'price-list',
+    has: 'io-per-gib',
+    writes: [
+      [/\biops-per-gib:/g, 'io-per-gib:'],
+      [/\biops-maximum:/g, 'io-maximum:'],
+    ],
+  },
+  {
+    schema: 'estate',
+    has: 'machine',
+    writes: [
+      [/"type": "small"/g, '"machine": "small"'],
+      [/\btype: small\b/g, 'machine: small'],
+    ],
+  },
+  { schema: 'settings', lacks: 'teams', writes: [[/^teams: /gm, '# teams: ']] },
 ];
+
+/** How a checkout writes what these files say. */
+function writingOf(checkout: string): (text: string) => string {
+  const knows = (schema: string, key: string): boolean =>
+    readFileSync(join(checkout, 'schema', `${schema}.json`), 'utf8').includes(`"${key}"`);
+  const writes = formerFormats
+    .filter(
+      ({ schema, has, lacks }) =>
+        (has === undefined || knows(schema, has)) && (lacks === undefined || !knows(schema, lacks)),
+    )
+    .flatMap((each) => each.writes);
+  return (text) => writes.reduce((written, [now, then]) => written.replace(now, then), text);
+}
 
 /** What reports call otherwise than they did: a key, or the whole of a string. */
 const formerWords: Readonly<Record<string, string>> = {
@@ -308,9 +341,7 @@ const branches: readonly Branch[] = [
   ...inRepositories,
   ...randomBranches(Number(flags.branches), Number(flags.seed)),
 ];
-const before = await sideOf(resolve(flags.before), inRepositories, (text) =>
-  formerFormats.reduce((written, [now, then]) => written.replace(now, then), text),
-);
+const before = await sideOf(resolve(flags.before), inRepositories, writingOf(resolve(flags.before)));
 const after = await sideOf(join(import.meta.dirname, '..'), inRepositories, (text) => text);
 
 const found = new Map<string, string[]>();

@@ -194,7 +194,10 @@ export class Adoption {
 
   /** Whether its file says so of all in it, and main's does not yet. */
   #comesWith({ place: { file } }: Pick<Declaration, 'place'>): boolean {
-    return this.#head.parts.get(file)?.existing === true && this.#base.parts.get(file)?.existing !== true;
+    return (
+      this.#head.parts.get(file)?.defaults.existing === true &&
+      this.#base.parts.get(file)?.defaults.existing !== true
+    );
   }
 }
 

@@ -4,12 +4,13 @@
  * A file that both revisions hold is the same `EstatePart` object, and all in it is passed over unread: the
  * cost grows with what changed, not with the estate.
  */
+import { apart } from '../estate/apart.ts';
 import type { Belonging, Estate, EstatePart, Subject } from '../estate/estate.ts';
 import { mayDiffer } from '../estate/layered.ts';
 import type { Wiped } from './change.ts';
 import { type RenamesOfKind, renamesOfKind } from './renames.ts';
 
-/** A file whose declarations differ, or that only one side has. */
+/** A file whose declarations differ, or that only one side has: what the two sides do not share of it. */
 export interface DifferingPart {
   readonly file: string;
   readonly before: EstatePart | undefined;
@@ -21,7 +22,9 @@ export function differingParts(base: Estate, head: Estate): readonly DifferingPa
   for (const file of mayDiffer(base.parts, head.parts)) {
     const before = base.parts.get(file);
     const after = head.parts.get(file);
-    if (after !== before) differing.push({ file, before, after });
+    if (after === before) continue;
+    const [was, is] = before === undefined || after === undefined ? [before, after] : apart(before, after);
+    differing.push({ file, before: was, after: is });
   }
   return differing.sort((a, b) => (a.file < b.file ? -1 : 1));
 }

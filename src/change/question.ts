@@ -31,7 +31,7 @@ export function questionOf(base: Estate, head: Estate, changes: readonly Change[
   );
   const first = base.servers.size === 0 && base.volumes.size === 0;
   const files = new Set(unsaid.map(({ place }) => place.file));
-  const spent = [...files].filter((file) => head.parts.get(file)?.existing === true).sort();
+  const spent = [...files].filter((file) => head.parts.get(file)?.defaults.existing === true).sort();
   if (unsaid.length === 0 || (!first && spent.length === 0 && unsaid.length <= usualAtOnce)) return undefined;
   const named = (kind: 'server' | 'volume'): readonly string[] =>
     unsaid.flatMap((thing) => (thing.kind === kind ? thing.name : []));
@@ -40,4 +40,4 @@ export function questionOf(base: Estate, head: Estate, changes: readonly Change[
 
 /** Neither it nor its file says that it is new. */
 const isUnsaid = (thing: Server | Volume, head: Estate): boolean =>
-  own(thing) === undefined && head.parts.get(thing.place.file)?.existing !== false;
+  own(thing) === undefined && head.parts.get(thing.place.file)?.defaults.existing !== false;

@@ -2,6 +2,7 @@
  * What a change can have touched: everything that its differing files declare, and what that is tied to. A rule's
  * finding about anything else is the same before and after, so nothing else need be looked at again.
  */
+import { apart } from '../estate/apart.ts';
 import type {
   Declaration,
   Estate,
@@ -79,7 +80,9 @@ export function touchedBy(base: Estate, head: Estate, files: readonly string[]):
   const volumes = new Set<string>();
   const groups = new Set<string>();
   for (const file of files) {
-    for (const part of [base.parts.get(file), head.parts.get(file)]) if (part !== undefined) declaredIn(part);
+    const [before, after] = [base.parts.get(file), head.parts.get(file)];
+    const parts = before === undefined || after === undefined ? [before, after] : apart(before, after);
+    for (const part of parts) if (part !== undefined) declaredIn(part);
   }
   const estates = [base, head];
   // Out to whole neighbourhoods, and no further: what is tied to a neighbour's neighbour did not change with it.

@@ -1,5 +1,5 @@
 /** Which server holds which volume: boot volumes and attachments of all files together, each told once. */
-import { at } from '../base/problem.ts';
+import { at, type Place } from '../base/problem.ts';
 import { type Draft, type Entries, isLater } from './draft.ts';
 import type { Attachment, Server } from './estate.ts';
 import { bothThere } from './references.ts';
@@ -16,7 +16,11 @@ export function attach(draft: Draft): void {
     for (const server of part.servers) bootOf(server).forEach(note);
     part.attachments.forEach(note);
   }
-  const leaving = new Set(draft.leaving.map(({ file }) => file));
+  const leaving = new Set(
+    draft.leaving.flatMap(({ servers, attachments }) =>
+      [...servers.flatMap(bootOf), ...attachments].map(({ place }) => placeKey(place)),
+    ),
+  );
   const byVolume = new Map<string, Attachment[]>();
   const byServer = new Map<string, Attachment[]>();
   const standing = (lists: Entries<readonly Attachment[]>, key: string): Attachment[] =>
@@ -88,11 +92,14 @@ const replace = (list: Attachment[], now: Attachment): void => {
   if (index !== -1) list[index] = now;
 };
 
-/** What is left of an attachment when some files go: a boot volume may be listed in another file besides. */
+const placeKey = ({ file, line, column }: Place): string => `${line}:${column}:${file}`;
+
+/** What is left of an attachment when some places go: a boot volume may be listed in another one besides. */
 function staying(attachment: Attachment, leaving: ReadonlySet<string>): readonly Attachment[] {
   const { place, listed } = attachment;
-  const kept = listed === undefined || leaving.has(listed.file) ? undefined : listed;
-  if (!leaving.has(place.file)) return [kept === listed ? attachment : { ...attachment, listed: undefined }];
+  const kept = listed === undefined || leaving.has(placeKey(listed)) ? undefined : listed;
+  if (!leaving.has(placeKey(place)))
+    return [kept === listed ? attachment : { ...attachment, listed: undefined }];
   return kept === undefined ? [] : [{ ...attachment, boot: false, place: kept, listed: undefined }];
 }
 

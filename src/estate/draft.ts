@@ -1,5 +1,6 @@
 /** An estate while it is put together: what is kept of the one before, what leaves, what comes, and what is wrong. */
 import type { Place, Problem } from '../base/problem.ts';
+import { apart } from './apart.ts';
 import type {
   Attachment,
   Estate,
@@ -78,6 +79,7 @@ export interface Missing {
 export interface Draft {
   readonly problems: Problem[];
   readonly missing: Missing[];
+  /** What goes of the estate before, and what comes: of a file that changed, what its two readings do not share. */
   readonly leaving: readonly EstatePart[];
   readonly coming: readonly EstatePart[];
   readonly parts: Entries<EstatePart>;
@@ -100,13 +102,16 @@ export function draftOver(previous: Estate, { coming, leaving }: PartsEdit): Dra
   const parts = new Entries(previous.parts);
   for (const file of leaving) parts.delete(file);
   for (const part of coming) parts.put(part.file, part);
+  const gone = leaving.flatMap((file) => previous.parts.get(file) ?? []);
+  const changed = coming.map((part): readonly [EstatePart | undefined, EstatePart] => {
+    const before = previous.parts.get(part.file);
+    return before === undefined ? [undefined, part] : apart(before, part);
+  });
   return {
     problems: [],
     missing: [],
-    coming,
-    leaving: [...coming.map(({ file }) => file), ...leaving].flatMap(
-      (file) => previous.parts.get(file) ?? [],
-    ),
+    coming: changed.map(([, after]) => after),
+    leaving: [...changed.flatMap(([before]) => before ?? []), ...gone],
     parts,
     servers: new Entries(previous.servers),
     volumes: new Entries(previous.volumes),

@@ -1,6 +1,7 @@
 /** One typed estate: everything declared at one revision. All of it is immutable. */
 import type { Place } from '../base/problem.ts';
 import type { FieldPlaces } from '../read/document.ts';
+import type { EstateFile } from '../read/generated/estate.ts';
 import type { FileSystemType, Making } from './made.ts';
 import type { Bytes } from './size.ts';
 
@@ -118,8 +119,10 @@ export interface Retired {
 /** What one file declares. Two revisions that hold the same file hold the same `EstatePart`, by identity. */
 export interface EstatePart {
   readonly file: string;
-  /** What the file says of all in it, if anything. */
-  readonly existing: boolean | undefined;
+  /** What the file says of all in it that does not say otherwise. */
+  readonly defaults: {
+    readonly [K in 'team' | 'site' | 'labels' | 'existing']: EstateFile[K] | undefined;
+  };
   /** Where the keys of the file itself stand. */
   readonly fields: FieldPlaces;
   readonly servers: readonly Server[];

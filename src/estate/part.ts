@@ -51,6 +51,10 @@ class PartReader {
 
   read(): PartialOutcome<EstatePart> {
     const {
+      team,
+      site,
+      labels,
+      existing,
       servers = {},
       volumes = {},
       attachments = [],
@@ -59,7 +63,7 @@ class PartReader {
     } = this.#file;
     const part: EstatePart = {
       file: this.#document.file,
-      existing: this.#file.existing,
+      defaults: { team, site, labels, existing },
       fields: this.#document.fieldsIn(this.#file),
       servers: Object.entries(servers).map(([name, declared]) => this.#server(servers, name, declared)),
       volumes: Object.entries(volumes).map(([name, declared]) => this.#volume(volumes, name, declared)),

@@ -3,7 +3,7 @@
  * the paths that differ, so that a file of the same path and content is read once and is the same object after.
  */
 
-import type { PartialOutcome, Problem } from '../base/problem.ts';
+import { ok, type PartialOutcome, type Problem } from '../base/problem.ts';
 import { layered } from '../estate/layered.ts';
 import { type Paths, settingsFile } from '../estate/settings.ts';
 import { ListingBuilder, type Tree, type TreeFile } from '../git/tree.ts';
@@ -39,6 +39,15 @@ export type FileChange =
 export interface Piece<T> {
   readonly blob: string;
   readonly outcome: PartialOutcome<T>;
+  /** What it was read from, where nothing is wrong in it. */
+  readonly text: string | undefined;
+}
+
+/** How the files of one format are read. */
+export interface FormatReader<T> {
+  readonly whole: (document: ReadDocument) => PartialOutcome<T>;
+  /** By what differs from an earlier text; undefined where the text has to be read whole. */
+  readonly again?: (earlier: { readonly text: string; readonly part: T }, text: string) => T | undefined;
 }
 
 /** By path. */
@@ -118,7 +127,7 @@ export async function readPieces<T>(
   change: FileChange,
   folder: string,
   tree: Tree,
-  reader: (document: ReadDocument) => PartialOutcome<T>,
+  reader: FormatReader<T>,
 ): Promise<Pieces<T>> {
   const coming = change.coming.filter(({ path }) => isYaml(path) && within(folder, path));
   const there = change.kind === 'all' ? new Set(coming.map(({ path }) => path)) : undefined;
@@ -129,10 +138,27 @@ export async function readPieces<T>(
   const read = coming
     .filter(({ path, blob }) => before.get(path)?.blob !== blob)
     .map(async (file) => {
-      const outcome = await readFile(tree, file, reader);
-      return [file.path, { blob: file.blob, outcome }] as const;
+      const piece = await readPiece(tree, file, reader, before.get(file.path));
+      return [file.path, piece] as const;
     });
   return layered(before, { set: new Map(await Promise.all(read)), deleted: new Set(leaving) });
+}
+
+async function readPiece<T>(
+  tree: Tree,
+  { path, blob }: TreeFile,
+  { whole, again }: FormatReader<T>,
+  before: Piece<T> | undefined,
+): Promise<Piece<T>> {
+  const content = await tree.read({ path, blob });
+  const text = content.ok ? decodeText(content.value, path) : content;
+  if (!text.ok) return { blob, outcome: text, text: undefined };
+  const part =
+    before?.outcome.ok && before.text !== undefined
+      ? again?.({ text: before.text, part: before.outcome.value }, text.value)
+      : undefined;
+  const outcome = part === undefined ? readText(text.value, path, whole) : ok(part);
+  return { blob, outcome, text: outcome.ok && again !== undefined ? text.value : undefined };
 }
 
 /** Reads one file as one format. */
@@ -152,8 +178,15 @@ export function readContent<T>(
   reader: (document: ReadDocument) => PartialOutcome<T>,
 ): PartialOutcome<T> {
   const text = decodeText(content, path);
-  if (!text.ok) return text;
-  const document = readDocument(text.value, path);
+  return text.ok ? readText(text.value, path, reader) : text;
+}
+
+function readText<T>(
+  text: string,
+  path: string,
+  reader: (document: ReadDocument) => PartialOutcome<T>,
+): PartialOutcome<T> {
+  const document = readDocument(text, path);
   return document.ok ? reader(document.value) : document;
 }
 

@@ -5,6 +5,7 @@
 
 import { byPlace, err, type Outcome, ok, type Problem, whatHolds } from '../base/problem.ts';
 import { type EstateUsage, usageOf } from '../capacity/usage.ts';
+import { readAgain } from '../estate/again.ts';
 import { assembleOver } from '../estate/assemble.ts';
 import { type Estate, type EstatePart, emptyEstate } from '../estate/estate.ts';
 import { mayDiffer } from '../estate/layered.ts';
@@ -128,11 +129,14 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
   const told = settings === previous.settings ? changed : undefined;
   const { list, change } = await listFiles(previous.files, tree, paths, told);
   const [parts, lists, packs, waived, written] = await Promise.all([
-    readPieces(previous.estate.pieces, change, paths.storage, tree, readEstatePart),
-    readPieces(previous.prices.pieces, change, paths.prices, tree, readPriceList),
-    readPieces(previous.rules.pieces, change, paths.policies, tree, readRulePack),
-    readPieces(previous.waivers.pieces, change, paths.waivers, tree, readWaivers),
-    readPieces(previous.procedures.pieces, change, paths.procedures, tree, readProcedures),
+    readPieces(previous.estate.pieces, change, paths.storage, tree, {
+      whole: readEstatePart,
+      again: readAgain,
+    }),
+    readPieces(previous.prices.pieces, change, paths.prices, tree, { whole: readPriceList }),
+    readPieces(previous.rules.pieces, change, paths.policies, tree, { whole: readRulePack }),
+    readPieces(previous.waivers.pieces, change, paths.waivers, tree, { whole: readWaivers }),
+    readPieces(previous.procedures.pieces, change, paths.procedures, tree, { whole: readProcedures }),
   ]);
   const same = settings === previous.settings;
   const estate =
@@ -203,7 +207,9 @@ export async function readOnlyWaivers(tree: Tree): Promise<Pick<Reading, 'settin
   const settings = await settingsAfter(emptyReading.settings, tree, undefined);
   const { paths } = settings.value ?? bareSettings;
   const { list, change } = await listFiles(emptyReading.files, tree, paths, undefined);
-  const pieces = await readPieces(emptyReading.waivers.pieces, change, paths.waivers, tree, readWaivers);
+  const pieces = await readPieces(emptyReading.waivers.pieces, change, paths.waivers, tree, {
+    whole: readWaivers,
+  });
   return { settings, files: list, waivers: waiversIn(pieces) };
 }
 

@@ -64,6 +64,22 @@ export function readDocument(text: string, file: string): Outcome<ReadDocument> 
   return exact.ok ? ok(located(exact.value, lines)) : exact;
 }
 
+/**
+ * Reads some lines of a text as a document of their own, in which everything is where it is in the whole text.
+ *
+ * @param numbers of the lines that are read, in their order
+ * @returns undefined where only the exact reader could tell what they say
+ */
+export function readLines(
+  lines: readonly string[],
+  numbers: readonly number[],
+  file: string,
+): ReadDocument | undefined {
+  const text = numbers.map((number) => lines[number - 1] ?? '').join('\n');
+  const quick = readQuickly(text);
+  return quick === undefined ? undefined : located(quick, new Lines(text, file, numbers));
+}
+
 function located({ value, offsets, offsetOfValue }: Construction, lines: Lines): ReadDocument {
   const top: Place = { file: lines.file, line: 1, column: 1 };
   const placeOfKey = (path: readonly Step[]): Place => {
