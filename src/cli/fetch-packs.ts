@@ -10,7 +10,7 @@ import { quietFetch } from '../git/network.ts';
 import { isObjectId } from '../git/object-store.ts';
 import { type GitRun, gitSaid, shellWord } from '../git/process.ts';
 import type { Tree } from '../git/tree.ts';
-import { bytesOf, fetchCommand, refOf } from '../policy/elsewhere.ts';
+import { bytesOf, fetchCommand, refOf, wholeAgain } from '../policy/elsewhere.ts';
 import { readSettingsOf } from '../policy/reader.ts';
 import { withRepository } from './repository.ts';
 
@@ -54,24 +54,29 @@ export async function fetchPacks(
   const before = await missingOf(dir, all);
   if (!before.ok) return before;
   const said = new Map<string, Problem | undefined>();
-  for (const pack of all) {
-    if (!before.value.has(pack) || said.has(commitOf(pack))) continue;
+  for (const [pack, problem] of before.value) {
+    if (said.has(commitOf(pack))) continue;
+    const isAllowed = allowed.has(pack.repository);
     said.set(
       commitOf(pack),
-      allowed.has(pack.repository) ? await fetchPack(pack, onNetwork) : notListed(pack),
+      isAllowed ? await fetchPack(pack, onNetwork, moreFor(problem)) : notListed(pack),
     );
   }
   const after = before.value.size === 0 ? before : await missingOf(dir, all);
   if (!after.ok) return after;
   return ok(
     all.map((listing): PackFetched => {
-      const still = after.value.get(listing);
-      if (still === undefined)
+      const problem = after.value.get(listing);
+      if (problem === undefined)
         return { listing, state: { kind: before.value.has(listing) ? 'fetched' : 'here already' } };
-      return { listing, state: { kind: 'not at hand', problem: said.get(commitOf(listing)) ?? still } };
+      return { listing, state: { kind: 'not at hand', problem: said.get(commitOf(listing)) ?? problem } };
     }),
   );
 }
+
+/** Git fetches nothing of a commit that it has already, be it without its files: then the advice says so. */
+const moreFor = ({ advice }: Problem): readonly string[] =>
+  advice.includes(wholeAgain.join(' ')) ? wholeAgain : [];
 
 const listedIn = ({ packs }: Settings): readonly ListedPack[] =>
   [...(packs?.values() ?? [])].flatMap((pack) => pack ?? []);
@@ -96,9 +101,10 @@ const missingOf = (dir: string, packs: readonly ListedPack[]) =>
 export async function fetchPack(
   listing: Pick<ListedPack, 'name' | 'repository' | 'commit'>,
   onNetwork: OnNetwork,
+  more: readonly string[] = [],
 ): Promise<Problem | undefined> {
   const { name, repository, commit } = listing;
-  const run = await onNetwork([...quietFetch, '--', repository, `${commit}:${refOf(commit)}`]);
+  const run = await onNetwork([...quietFetch, ...more, '--', repository, `${commit}:${refOf(commit)}`]);
   if (!run.ok) return run.problems[0];
   if (run.value.code === 0) return undefined;
   return {

@@ -44,7 +44,7 @@ export function treeOfFiles(files: Files, name: string, packs: Files = {}): Outc
 
 function packIn(packs: Files, name: string): FileAt {
   const content = Object.hasOwn(packs, name) ? packs[name] : undefined;
-  if (content === undefined) return { kind: 'missing' };
+  if (content === undefined) return { kind: 'missing', what: 'commit' };
   return { kind: 'found', content: typeof content === 'string' ? Buffer.from(content) : content };
 }
 

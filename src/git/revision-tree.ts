@@ -110,7 +110,7 @@ export class RevisionTree implements Tree {
 export async function fileIn(objects: ObjectStore, commit: string, path: string): Promise<FileAt> {
   const read = await objects.read(commit, 'commit', `the commit ${commit}`);
   const said = read.ok ? parseCommit(commit, read.value) : read;
-  if (!said.ok) return noFileFor(said.problems);
+  if (!said.ok) return noFileFor(said.problems, 'commit');
   const tree = new RevisionTree(said.value.tree, { revision: commit, name: commit }, objects);
   const { files, problems } = await tree.list(path);
   const [first] = files;
@@ -121,8 +121,8 @@ export async function fileIn(objects: ObjectStore, commit: string, path: string)
   return content.ok ? { kind: 'found', content: content.value } : noFileFor(content.problems);
 }
 
-function noFileFor(problems: readonly Problem[]): FileAt {
-  if (problems.some(isMissing)) return { kind: 'missing' };
+function noFileFor(problems: readonly Problem[], what: 'commit' | 'part' = 'part'): FileAt {
+  if (problems.some(isMissing)) return { kind: 'missing', what };
   return { kind: 'no file', why: problems[0]?.message ?? 'nothing can be read' };
 }
 

@@ -25,8 +25,8 @@ export interface Listing {
 /** What is at a path of a commit. */
 export type FileAt =
   | { readonly kind: 'found'; readonly content: Uint8Array }
-  /** The commit, or what it leads to, is not at hand. */
-  | { readonly kind: 'missing' }
+  /** The commit is not at hand, or not all that it leads to. */
+  | { readonly kind: 'missing'; readonly what: 'commit' | 'part' }
   /** What is there is no file that can be read. */
   | { readonly kind: 'no file'; readonly why: string };
 

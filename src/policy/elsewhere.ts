@@ -110,13 +110,13 @@ export async function bytesOf(
   tree: Pick<Tree, 'fileAt'>,
 ): Promise<Uint8Array | Problem> {
   const { name, commit, path, sha256, place } = listing;
-  const found = (await tree.fileAt?.(commit, path)) ?? { kind: 'missing' };
+  const found = (await tree.fileAt?.(commit, path)) ?? { kind: 'missing', what: 'commit' };
   switch (found.kind) {
     case 'missing':
       return {
         place,
-        message: `the pack ${name} is not at hand: ${commitOf(listing)} is not in this clone`,
-        advice: `Fetch it with \`${fetchCommand(listing)}\`; ${neverFetched}`,
+        message: `the pack ${name} is not at hand: ${commitOf(listing)} is not in this clone${found.what === 'part' ? ' with all of its objects' : ''}`,
+        advice: `Fetch it with \`${fetchCommand(listing, found.what === 'part' ? wholeAgain : [])}\`; ${neverFetched}`,
       };
     case 'no file':
       return {
@@ -150,9 +150,15 @@ export const isOfThisClone = (problem: Pick<Problem, 'advice'>): boolean =>
 
 const commitOf = ({ commit, repository }: ListedPack): string => `the commit ${commit} of ${repository}`;
 
+/** Without these, git fetches nothing of a commit that it has, though it was fetched with a filter. */
+export const wholeAgain: readonly string[] = ['--refetch', '--no-filter'];
+
 /** Quoted for a POSIX shell. */
-export const fetchCommand = ({ repository, commit }: Pick<ListedPack, 'repository' | 'commit'>): string =>
-  shellLine(['git', 'fetch', '--no-tags', '--', repository, `${commit}:${refOf(commit)}`]);
+export const fetchCommand = (
+  { repository, commit }: Pick<ListedPack, 'repository' | 'commit'>,
+  more: readonly string[] = [],
+): string =>
+  shellLine(['git', 'fetch', ...more, '--no-tags', '--', repository, `${commit}:${refOf(commit)}`]);
 
 /** What is wrong in a pack is told where it is listed, since its own file is none of this repository's. */
 function withinPack(listing: ListedPack, { place, message, advice }: Problem): Problem {

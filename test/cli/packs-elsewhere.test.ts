@@ -440,7 +440,12 @@ describe('whoever controls the objects of the clone', () => {
     const repository = branchWith(using({ fleet: held(fleet) }), tripled);
     repository.git('remote', 'add', 'fleet', `file://${fleet.dir}`);
     repository.git('fetch', '--quiet', '--filter=blob:none', 'fleet', held(fleet).commit);
-    expect((await judged(repository)).problems[0].message).toContain('is not in this clone');
+    const [problem] = (await judged(repository)).problems;
+    expect(problem.message).toContain('is not in this clone with all of its objects');
+    expect(problem.advice).toContain('git fetch --refetch --no-filter');
+    const other = repository.copy();
+    expect((await ullage('policy', 'fetch', '--repo', other.dir, '--base', 'main')).code).toBe(0);
+    expect((await judged(other)).verdict).toBe('fail');
     // The trap works: git by itself fetches what is lacking.
     expect(repository.git('cat-file', 'blob', `${held(fleet).commit}:${path}`)).toBe(strict.trimEnd());
     expect((await judged(repository)).verdict).toBe('fail');
@@ -582,6 +587,14 @@ describe('ullage policy hold and fetch', () => {
     expect(refused.out).toContain('ullage.yaml on main lists nothing of');
     expect(() => repository.git('cat-file', '-e', held(own).commit)).toThrow();
     expect(() => repository.git('cat-file', '-e', held(fleet).commit)).not.toThrow();
+    // Nor where a commit of that id is here in part already.
+    const partly = repository.copy();
+    fetchInto(partly, held(own, loose));
+    const blob = own.git('rev-parse', `HEAD:${path}`);
+    rmSync(join(partly.dir, '.git/objects', blob.slice(0, 2), blob.slice(2)));
+    const again = await at(partly, 'fetch', '--base', 'main', '--head', 'proposal');
+    expect([again.code, again.out]).toEqual([2, expect.stringContaining('on main lists nothing of')]);
+    expect(() => partly.git('cat-file', '-e', blob)).toThrow();
     const named = await at(
       repository,
       ...['fetch', '--base', 'main', '--head', 'proposal', '--from', `file://${own.dir}`],

@@ -15,7 +15,9 @@ const treeBeside = (files: Files, revision: string, objects: Objects): Tree => (
   ...treeOf(files, revision),
   fileAt: async (commit, file): Promise<FileAt> => {
     const content = objects[`${commit}:${file}`];
-    return content === undefined ? { kind: 'missing' } : { kind: 'found', content: Buffer.from(content) };
+    return content === undefined
+      ? { kind: 'missing', what: 'commit' }
+      : { kind: 'found', content: Buffer.from(content) };
   },
 });
 
