@@ -13,6 +13,7 @@ import { type Estate, serversOfFileSystem } from '../estate/estate.ts';
 import { type Bytes, showSize } from '../estate/size.ts';
 import { reportReadings } from '../report/readings.ts';
 import { reportProblems } from '../report/report.ts';
+import { takenAs } from './alike.ts';
 import { appendSafely } from './append.ts';
 import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
 import { withFilesOnDisk } from './repository.ts';
@@ -99,7 +100,7 @@ export async function addRows(
     });
   }
   // One file a server: two servers that report at once do not wait for each other.
-  const path = join(folder, `${server}.csv`);
+  const path = join(folder, (await takenAs(folder, `${server}.csv`)) ?? `${server}.csv`);
   let appendable: Appendable | undefined;
   const appended = await appendSafely(path, { header: readingsHeader }, async () => {
     const newest = await newestReadings(folder, server);

@@ -1,6 +1,6 @@
 /** `ullage survey add`: keeps what the survey's script printed on a server, in a file that is fit for review. */
 import { open, readFile, realpath } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import type { Readable } from 'node:stream';
 import { offer, quoted } from '../base/nearest.ts';
 import { err, type Outcome, ok } from '../base/problem.ts';
@@ -14,6 +14,7 @@ import { mostGathered, readGathered } from '../survey/gathered.ts';
 import type { LeftOut } from '../survey/left-out.ts';
 import { readSurvey } from '../survey/survey.ts';
 import { type Surveyed, surveyAsText, surveyOf } from '../survey/survey-of.ts';
+import { takenAs } from './alike.ts';
 import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
 import { makeFolder } from './make-folder.ts';
 import { addRows, shortest, told } from './reading.ts';
@@ -73,6 +74,14 @@ async function keep(
   return withFilesOnDisk(repo, async ({ top, revision: { estate }, paths }) => {
     const path = shortest(join(top, paths.surveys, `${server}.json`));
     const text = surveyAsText(surveyed.value.survey);
+    const other = await takenAs(dirname(path), basename(path));
+    if (other !== undefined && other !== basename(path)) {
+      return err({
+        message: `${shortest(join(dirname(path), other))} is there, and some disks do not tell ${path} from it`,
+        advice:
+          'Write the name of the server as the estate has it. Of two servers whose names differ only in case, one needs another name.',
+      });
+    }
     const before = await keptBefore(path, replace);
     if (!before.ok) return before;
     if (before.value !== undefined && !replace && at < before.value.at) {

@@ -11,6 +11,7 @@ import { reportProblems } from '../report/report.ts';
 import { type Declaration, declareSurveys, type EstateText } from '../survey/declare.ts';
 import { match } from '../survey/match.ts';
 import { asWritten } from '../survey/own-system.ts';
+import { takenAs } from './alike.ts';
 import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
 import { makeFolder } from './make-folder.ts';
 import { shortest } from './reading.ts';
@@ -121,7 +122,9 @@ async function writeNew(folder: string, files: readonly EstateText[]): Promise<O
 
 async function writeBeside(folder: string, name: string, text: string): Promise<string> {
   for (let number = 1; ; number++) {
-    const path = join(folder, number === 1 ? name : name.replace(/\.yaml$/, `-surveyed-${number}.yaml`));
+    const other = number === 1 ? name : name.replace(/\.yaml$/, `-surveyed-${number}.yaml`);
+    if ((await takenAs(folder, other)) !== undefined) continue;
+    const path = join(folder, other);
     try {
       await writeFile(path, text, { flag: 'wx' });
       return path;

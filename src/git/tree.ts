@@ -91,6 +91,9 @@ export const noFolder = (folder: string): Problem => ({
   advice: 'Name a folder by its path from the top of the repository, such as storage or estates/storage.',
 });
 
+/** The same for names that a disk without case, or with accents of its own, may take for one. */
+export const alike = (path: string): string => path.normalize('NFC').toLowerCase();
+
 /** Gathers a listing, and refuses names that could be mistaken for other ones. */
 export class ListingBuilder {
   readonly #files: TreeFile[] = [];
@@ -113,7 +116,7 @@ export class ListingBuilder {
     }
     // On a disk that does not tell these two apart one would take the other's place, and what is judged would not
     // be what is carried out.
-    const key = path.normalize('NFC').toLowerCase();
+    const key = alike(path);
     const other = this.#alike.get(key);
     this.#alike.set(key, path);
     if (other === undefined) return path;

@@ -6,7 +6,7 @@
 import { ok, type PartialOutcome, type Problem } from '../base/problem.ts';
 import { layered } from '../estate/layered.ts';
 import { type Paths, settingsFile } from '../estate/settings.ts';
-import { ListingBuilder, type Tree, type TreeFile } from '../git/tree.ts';
+import { alike, ListingBuilder, type Tree, type TreeFile } from '../git/tree.ts';
 import { type ReadDocument, readDocument } from '../read/document.ts';
 import { decodeText } from '../read/text.ts';
 
@@ -89,8 +89,6 @@ export async function listFiles(
 const regular: readonly string[] = ['100644', '100755', '100664'];
 
 const isGone = (blob: string): boolean => /^0+$/.test(blob);
-
-const alike = (path: string): string => path.normalize('NFC').toLowerCase();
 
 /** Undefined where a listing would find more than files, or two that could take each other's place on a disk. */
 function filesAfter({ files }: FileList, changed: ChangedPaths, paths: Paths) {

@@ -142,6 +142,56 @@ describe('paths', () => {
     }
   });
 
+  it('that differ only in case are never made by a command that writes a file', async () => {
+    const { 'surveys/sounder-1.json': survey = '', ...others } = office;
+    const repository = makeRepository({
+      files: {
+        ...others,
+        'surveys/SOUNDER-1.json': survey,
+        'readings/Sounder-1.csv': 'server,mount,at,size,used,available\n',
+        'storage/sounder-1.YAML': '# ours\n',
+      },
+    });
+    const { dir } = repository;
+    const fixture = join(import.meta.dirname, '../survey/fixtures/util-linux-2.38.1-lvm2-2.03.16.json');
+    const added = await ullage('survey', 'add', fixture, '--server', 'sounder-1', '--repo', dir);
+    expect(added.code).toBe(2);
+    expect(added.out.replaceAll(/\s+/g, ' ')).toContain('some disks do not tell');
+    expect(readFileSync(join(dir, 'surveys/SOUNDER-1.json'), 'utf8')).toBe(survey);
+
+    const rows = join(dir, '.git/df');
+    writeFileSync(
+      rows,
+      'Filesystem 1024-blocks Used Available Capacity Mounted on\n/dev/vdb 366870528 1024 366869504 1% /srv/depths\n',
+    );
+    const df = [
+      'reading',
+      'add',
+      rows,
+      '--server',
+      'sounder-1',
+      '--at',
+      '2026-11-19T06:00:00Z',
+      '--any-size',
+      '--mount',
+      '/srv/depths',
+    ];
+    expect((await ullage(...df, '--repo', dir)).code).toBe(0);
+    expect(readFileSync(join(dir, 'readings/Sounder-1.csv'), 'utf8')).toContain(
+      'sounder-1,/srv/depths,2026-11-19',
+    );
+
+    const declared = await ullage('survey', 'declare', '--into', 'storage', '--repo', dir);
+    expect(declared.code).toBe(0);
+    expect(readdirSync(join(dir, 'storage')).length).toBeGreaterThan(
+      Object.keys(office).filter((path) => path.startsWith('storage/')).length,
+    );
+    for (const folder of ['surveys', 'readings', 'storage']) {
+      const names = readdirSync(join(dir, folder)).map((name) => name.toLowerCase());
+      expect(new Set(names).size).toBe(names.length);
+    }
+  });
+
   it('to a repository may have dots and a slash too many', async () => {
     const { dir } = makeRepository({ files: office });
     const plain = await ullage('cost', '--repo', dir, '--now', on);
