@@ -10,16 +10,15 @@ import { headroomOf } from '../capacity/headroom.ts';
 import { adoptedIn } from '../change/adoption.ts';
 import { questionOf } from '../change/question.ts';
 import { holdsOn } from '../estate/dates.ts';
-import { type Estate, subjectKey } from '../estate/estate.ts';
-import { type EstateCost, priceEstate, sumsBy } from '../price/cost.ts';
+import { subjectKey } from '../estate/estate.ts';
+import { sumsBy } from '../price/cost.ts';
 import { type CostDelta, costDelta } from '../price/delta.ts';
-import { hoursAMonth } from '../price/line.ts';
 import { type Money, noMoney, sumMoney } from '../price/money.ts';
-import { listInForce, type PriceList } from '../price/price-list.ts';
 import { ruleOf } from '../rules/registry.ts';
 import type { Violation } from '../rules/rule.ts';
 import { spendsUnder, unlimitedSpends, unlimitedSumming } from '../rules/spend-limit.ts';
 import type { ChangeView, PolicyChange, View } from '../rules/view.ts';
+import type { Step } from '../runbook/step.ts';
 import { type Approvals, heldTo, isMeant, succeed, withStanding } from './approval.ts';
 import { slotChanges } from './changes/slots.ts';
 import { type Difference, differenceOf } from './difference.ts';
@@ -52,11 +51,12 @@ import {
 } from './judgement.ts';
 import { leftScopeFindings } from './left-scope.ts';
 import { otherWriting } from './other-writing.ts';
-import { noPriceList, type Policy, type Waiver } from './policy.ts';
-import type { Side, Sides } from './revision.ts';
+import type { Policy, Waiver } from './policy.ts';
+import { type OwnPrices, priced, pricedByOwn } from './priced.ts';
+import type { Sides } from './revision.ts';
 import { roomChanges } from './rooms.ts';
 import { scopeOf } from './scope.ts';
-import { stepsOf } from './steps.ts';
+import { runbookIn, stepsOf } from './steps.ts';
 import { waiverUse } from './waiver.ts';
 
 export interface JudgeOptions {
@@ -84,6 +84,8 @@ export interface ChangeEvaluation extends Difference {
   readonly approvals: Approvals;
   readonly cost: CostDelta;
   readonly afterAtJudgingPrices: Money | undefined;
+  /** The steps that carry it out, where a rule has asked for them. */
+  readonly steps: readonly Step[] | undefined;
 }
 
 export interface Carried {
@@ -136,7 +138,17 @@ export function evaluateChange(
   });
   const judging = policyFrom === 'base' ? known : succeed(known, policy.waivers);
   const terms = findingTerms(policy, on, { failOn, held: heldTo(judging, before.view.prices.currency) });
-  const changeView: ChangeView = { base: before.view, head: after.view, ...comparison, on, policyChanges };
+  const steps = policy.rules.some(({ entry }) => ruleOf(entry).usesSteps)
+    ? runbookIn(sides, comparison)
+    : undefined;
+  const changeView: ChangeView = {
+    base: before.view,
+    head: after.view,
+    ...comparison,
+    on,
+    policyChanges,
+    ...(steps === undefined ? {} : { steps }),
+  };
   const proposed: OwnPrices = own.value ?? { list: after.view.prices, cost: after.view.cost };
   return ok({
     ...difference,
@@ -165,6 +177,7 @@ export function evaluateChange(
       adoptedIn(comparison.changes),
     ),
     afterAtJudgingPrices: own.value === undefined ? undefined : after.view.cost.total,
+    steps,
   });
 }
 
@@ -192,42 +205,6 @@ const plain = ({ subject, facet }: Finding): Pick<Violation, 'subject' | 'facet'
 const together = (...lists: readonly (readonly Problem[])[]): readonly Problem[] => [
   ...new Map(lists.flat().map((problem) => [problemKey(problem), problem])).values(),
 ];
-
-/** What an estate costs by a policy's prices on a day. */
-export function priced(
-  estate: Estate,
-  policy: Policy,
-  on: string,
-): Outcome<{ readonly list: PriceList; readonly cost: EstateCost }> {
-  const list = listInForce(policy.priceLists, on);
-  if (list === undefined) return err(noPriceList(policy, on));
-  const cost = priceEstate(estate, list, policy.settings, on);
-  return cost.ok ? ok({ list, cost: cost.value }) : cost;
-}
-
-interface OwnPrices {
-  readonly list: PriceList;
-  readonly cost: EstateCost;
-  /** With the length of the month that the base has, where the head has another. */
-  readonly inBaseMonth?: EstateCost;
-}
-
-/** The head at the prices and in the month that it proposes; `undefined` where those are the ones that judge. */
-function pricedByOwn(head: Side, policy: Policy, { prices, on }: View): Outcome<OwnPrices | undefined> {
-  const list = listInForce(head.policy.priceLists, on);
-  const own = head.policy.settings;
-  const isSameMonth = hoursAMonth(own, on) === hoursAMonth(policy.settings, on);
-  if (isSameMonth && (list === prices || (list === undefined && head.policy === policy)))
-    return ok(undefined);
-  const now = priced(head.estate, head.policy, on);
-  if (!now.ok || isSameMonth) return now;
-  const inBaseMonth = priced(
-    head.estate,
-    { ...head.policy, settings: { ...own, month: policy.settings.month } },
-    on,
-  );
-  return inBaseMonth.ok ? ok({ ...now.value, inBaseMonth: inBaseMonth.value.cost }) : inBaseMonth;
-}
 
 /**
  * Judges what the head would change, by the policy in `sides`; where that has no rule, nothing is refused. There is no
@@ -282,7 +259,7 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     findings,
     changes: comparison.changes,
     ...(question === undefined ? {} : { question }),
-    ...stepsOf(sides, comparison, { before: before.view.cost, after: after.view.cost }),
+    ...stepsOf(sides, change, { before: before.view.cost, after: after.view.cost }),
     headroom: headroomChanges(change),
     policyChanges,
     proposed: propose(change, options),

@@ -12,10 +12,10 @@ import {
   inQuestion,
   type JudgeOptions,
   judgementOf,
-  priced,
 } from './judge.ts';
 import { type Judgement, notJudged } from './judgement.ts';
 import type { Waiver } from './policy.ts';
+import { priced } from './priced.ts';
 import { emptyReading, problemsIn, type Reading, readNext } from './reader.ts';
 import { nothingToJudgeBy, policyOf, type Sides, sidesOf } from './revision.ts';
 import { lackedBy, readsOn, sidesInstead } from './stand-in.ts';

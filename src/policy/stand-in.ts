@@ -16,9 +16,9 @@ import { listInForce, type PriceList } from '../price/price-list.ts';
 import { capacityIn } from '../survey/measured.ts';
 import { isOfThisClone } from './elsewhere.ts';
 import { within } from './files.ts';
-import { priced } from './judge.ts';
 import type { PolicySource, UnreadMain } from './judgement.ts';
 import type { Waiver } from './policy.ts';
+import { priced } from './priced.ts';
 import { emptyReading, type Part, pathsOf, problemsIn, type Reading, readNext } from './reader.ts';
 import { nothingToJudgeBy, policyOf, type Revision, type Sides, sidesOf } from './revision.ts';
 

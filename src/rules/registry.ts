@@ -13,6 +13,7 @@ import { minimumHeadroom } from './minimum-headroom.ts';
 import { naming } from './naming.ts';
 import { noShrink } from './no-shrink.ts';
 import { noStaleRename } from './no-stale-rename.ts';
+import { orderOfSteps } from './order-of-steps.ts';
 import { policyApart } from './policy-apart.ts';
 import type { Check, Rule, RuleEntry, RuleName } from './rule.ts';
 import { sameSite } from './same-site.ts';
@@ -37,6 +38,7 @@ export const rules: { readonly [N in RuleName]: Rule<N> } = {
   'deletion-prepared': deletionPrepared,
   'destructive-changes-few': destructiveChangesFew,
   'surveyed-as-declared': surveyedAsDeclared,
+  'order-of-steps': orderOfSteps,
   freeze,
   'growth-followed-through': growthFollowedThrough,
   naming,

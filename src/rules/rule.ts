@@ -134,6 +134,8 @@ interface RuleBase<N extends RuleName> extends RuleText {
   usesReadings?(entry: EntryOf<N>): boolean;
   /** Whether an entry goes by what surveys show. */
   usesSurveys?(entry: EntryOf<N>): boolean;
+  /** Whether it goes by the steps that carry a branch out. */
+  readonly usesSteps?: true;
   /** What it goes by in a price list, so that another price is told for what it lets through. */
   readonly usesPrices?: readonly PriceUse[];
   /** Whether it says of the estate what depends on which limits the policy sets, so that it is asked again with them. */

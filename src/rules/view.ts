@@ -9,6 +9,7 @@ import type { Settings } from '../estate/settings.ts';
 import type { EstateCost } from '../price/cost.ts';
 import type { MonthlyDifference } from '../price/difference.ts';
 import type { PriceList } from '../price/price-list.ts';
+import type { Step } from '../runbook/step.ts';
 import type { Surveys } from '../survey/compare.ts';
 import type { SurveyedCapacity } from '../survey/measured.ts';
 import type { SetLimit } from './spend-limit.ts';
@@ -48,6 +49,8 @@ export interface ChangeView {
   readonly changes: readonly Change[];
   readonly renames: Renames;
   readonly on: string;
+  /** The steps that carry all of the branch's changes out; left out where no rule asks for them. */
+  readonly steps?: readonly Step[];
   /** What the branch alters in the policy, told apart by direction. */
   readonly policyChanges: readonly PolicyChange[];
 }

@@ -35,6 +35,7 @@ import { type Procedures, plainProcedures, procedureFor } from './procedures.ts'
 import { bootSwapped, serverCreated, serverDeleted, whileStopped } from './servers.ts';
 import { Sides } from './sides.ts';
 import { volumeShrunk } from './smaller-volumes.ts';
+import { snagOfStep, wayOut } from './snag.ts';
 import type { Snag, Step } from './step.ts';
 import { filled } from './template.ts';
 import { deleteVolume, unprotect } from './volume-deletion.ts';
@@ -256,7 +257,7 @@ function stepOf(
   const inCommands = shown.filter(({ disk }) => examples.some(({ command }) => command.includes(disk.name)));
   const does = filled(procedure.does, words);
   const why = said(procedure.why);
-  const odds = snag === undefined ? undefined : snagWords(snag);
+  const odds = snag === undefined ? undefined : `${snagOfStep(snag)} ${wayOut(snag)}`;
   return {
     ...named,
     procedure: name,
@@ -326,17 +327,6 @@ function snagOf(
   if (atOdds.length > 0) return { kind: 'circle', steps: atOdds };
   if (apart) return { kind: 'apart', group: words.group ?? subject.name };
   return noPlaceAt === undefined ? undefined : { kind: 'no-slot', server: noPlaceAt };
-}
-
-function snagWords(snag: Snag): string {
-  switch (snag.kind) {
-    case 'circle':
-      return `It should wait for step ${snag.steps.join(', ')}, which waits for this one: settle by hand which goes first, or change it in two branches, with a spare volume or slot between.`;
-    case 'apart':
-      return `The other members of volume group ${snag.group} are at another site then, where this cannot be done: settle by hand how its contents come there, or change the members in one branch and the site in another.`;
-    case 'no-slot':
-      return `All attachment slots of ${snag.server} are taken by then, and none can be freed before: free one first, or detach something meanwhile.`;
-  }
 }
 
 /** A guest can only be worked in while it runs. */

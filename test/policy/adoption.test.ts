@@ -210,10 +210,13 @@ const roomsOf = ({ headroom }: Judged) =>
     after?.taken,
   ]);
 
-/** An error in short: the message of a change names its kind, which is the one thing that differs. */
+/**
+ * An error in short: the message of a change names its kind, which is the one thing that differs. What is there already
+ * is brought about by no steps, in whatever order.
+ */
 const errorsOf = ({ findings }: Judged): readonly string[] =>
   findings
-    .filter(({ fails }) => fails)
+    .filter(({ fails, entry }) => fails && entry !== rules['order-of-steps'].name)
     .map(
       ({ entry, subject, message }) =>
         `${entry}: ${subject.name}: ${message.replace('-adopted', '-created')}`,
@@ -281,6 +284,7 @@ describe('any estate that is there already', () => {
             !overwriting.has(subject.name) &&
             // How many losses there are is counted, and what is written over is one.
             entry !== rules['destructive-changes-few'].name &&
+            entry !== rules['order-of-steps'].name &&
             !errors.has(`${entry}: ${subject.name}: ${message}`),
         );
         expect(lost.map(({ entry, message }) => `${entry}: ${message}`)).toEqual([]);

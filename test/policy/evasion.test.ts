@@ -442,6 +442,18 @@ const otherwise: readonly Otherwise[] = [
       changes.some((change) => describeChange(change).includes('is declared as existing on')),
   },
   {
+    rule: 'order-of-steps',
+    moves: ['existing: true', 'existing: true on each'],
+    why: 'What is there already is brought about by no steps, and the change says that it is taken to be there.',
+    told: ({ changes }) => changes.some(({ kind }) => kind.endsWith('-adopted')),
+  },
+  {
+    rule: 'order-of-steps',
+    moves: anew,
+    why: 'A group that is deleted while another is made needs no place for both: it is lost, and told as a loss.',
+    told: losesAnyway,
+  },
+  {
     rule: 'same-site',
     moves: ['another site on all'],
     together: ['another site on one thing', 'another site on all'],

@@ -167,6 +167,18 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         }
       },
       {
+        "name": "order-of-steps",
+        "entry": {
+          "rule": "order-of-steps",
+          "level": "warning"
+        },
+        "place": {
+          "file": "shipped pack starter",
+          "line": 19,
+          "column": 5
+        }
+      },
+      {
         "name": "surveyed-as-declared",
         "entry": {
           "rule": "surveyed-as-declared",
@@ -175,7 +187,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 19,
+          "line": 21,
           "column": 5
         }
       },
@@ -188,7 +200,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 21,
+          "line": 23,
           "column": 5
         }
       },
@@ -201,7 +213,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 22,
+          "line": 24,
           "column": 5
         }
       },
@@ -214,7 +226,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 23,
+          "line": 25,
           "column": 5
         }
       }
@@ -322,6 +334,18 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         }
       },
       {
+        "name": "order-of-steps",
+        "entry": {
+          "rule": "order-of-steps",
+          "level": "error"
+        },
+        "place": {
+          "file": "shipped pack strict",
+          "line": 11,
+          "column": 5
+        }
+      },
+      {
         "name": "quota-headroom",
         "entry": {
           "name": "quota-headroom",
@@ -331,7 +355,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack strict",
-          "line": 11,
+          "line": 12,
           "column": 5
         }
       },
@@ -345,7 +369,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack strict",
-          "line": 12,
+          "line": 13,
           "column": 5
         }
       },
@@ -359,7 +383,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack strict",
-          "line": 13,
+          "line": 14,
           "column": 5
         }
       },
@@ -374,7 +398,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack strict",
-          "line": 15,
+          "line": 16,
           "column": 5
         }
       }

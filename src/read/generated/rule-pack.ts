@@ -18,6 +18,7 @@ export type RuleEntry =
   | DeletionPreparedEntry
   | DestructiveChangesFewEntry
   | SurveyedAsDeclaredEntry
+  | OrderOfStepsEntry
   | FreezeEntry
   | GrowthFollowedThroughEntry
   | NamingEntry
@@ -120,6 +121,10 @@ export type Name13 = string;
  */
 export type Name14 = string;
 /**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name15 = string;
+/**
  * The first day of the freeze.
  */
 export type Date2 = string;
@@ -134,15 +139,11 @@ export type Sentence = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name15 = string;
+export type Name16 = string;
 /**
  * The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed.
  */
 export type Size2 = string;
-/**
- * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
- */
-export type Name16 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
@@ -152,17 +153,21 @@ export type Name17 = string;
  */
 export type Name18 = string;
 /**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name19 = string;
+/**
  * The beginning of the message about what does not match.
  */
 export type Sentence1 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name19 = string;
+export type Name20 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name20 = string;
+export type Name21 = string;
 
 /**
  * A rule pack: rules with their parameters, limits and scope.
@@ -715,13 +720,13 @@ export interface ScopeDeclaration12 {
   };
 }
 /**
- * Changes that cannot be undone, or any changes, within a freeze period.
+ * Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, the contents of a volume group that would have to be moved between sites.
  */
-export interface FreezeEntry {
+export interface OrderOfStepsEntry {
   /**
-   * Changes that cannot be undone, or any changes, within a freeze period.
+   * Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, the contents of a volume group that would have to be moved between sites.
    */
-  rule: 'freeze';
+  rule: 'order-of-steps';
   name?: Name14;
   /**
    * The level of a finding; error if left out. Only error fails.
@@ -732,6 +737,42 @@ export interface FreezeEntry {
    */
   enabled?: boolean;
   where?: ScopeDeclaration13;
+}
+/**
+ * What the rule applies to; everything if left out.
+ */
+export interface ScopeDeclaration13 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what has each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * Changes that cannot be undone, or any changes, within a freeze period.
+ */
+export interface FreezeEntry {
+  /**
+   * Changes that cannot be undone, or any changes, within a freeze period.
+   */
+  rule: 'freeze';
+  name?: Name15;
+  /**
+   * The level of a finding; error if left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack listed under use.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration14;
   from?: Date2;
   until?: Date3;
   /**
@@ -743,7 +784,7 @@ export interface FreezeEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration13 {
+export interface ScopeDeclaration14 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -765,7 +806,7 @@ export interface GrowthFollowedThroughEntry {
    * Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.
    */
   rule: 'growth-followed-through';
-  name?: Name15;
+  name?: Name16;
   /**
    * The level of a finding; warning if left out. Only error fails.
    */
@@ -774,7 +815,7 @@ export interface GrowthFollowedThroughEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration14;
+  where?: ScopeDeclaration15;
   /**
    * The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed.
    */
@@ -784,7 +825,7 @@ export interface GrowthFollowedThroughEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration14 {
+export interface ScopeDeclaration15 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -806,7 +847,7 @@ export interface NamingEntry {
    * A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.
    */
   rule: 'naming';
-  name?: Name16;
+  name?: Name17;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -815,7 +856,7 @@ export interface NamingEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration15;
+  where?: ScopeDeclaration16;
   /**
    * The pattern (RE2) that a server's name must match from end to end.
    */
@@ -836,7 +877,7 @@ export interface NamingEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration15 {
+export interface ScopeDeclaration16 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -858,7 +899,7 @@ export interface NoStaleRenameEntry {
    * An old name under formerly: that another thing has taken up since.
    */
   rule: 'no-stale-rename';
-  name?: Name17;
+  name?: Name18;
   /**
    * The level of a finding; warning if left out. Only error fails.
    */
@@ -867,12 +908,12 @@ export interface NoStaleRenameEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration16;
+  where?: ScopeDeclaration17;
 }
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration16 {
+export interface ScopeDeclaration17 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -894,7 +935,7 @@ export interface ShapeEntry {
    * Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.
    */
   rule: 'shape';
-  name?: Name18;
+  name?: Name19;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -903,7 +944,7 @@ export interface ShapeEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration17;
+  where?: ScopeDeclaration18;
   /**
    * What is checked against the schema, each by itself.
    */
@@ -1018,7 +1059,7 @@ export interface ShapeEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration17 {
+export interface ScopeDeclaration18 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -1040,7 +1081,7 @@ export interface TierBoundsEntry {
    * A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.
    */
   rule: 'tier-bounds';
-  name?: Name19;
+  name?: Name20;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -1049,12 +1090,12 @@ export interface TierBoundsEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration18;
+  where?: ScopeDeclaration19;
 }
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration18 {
+export interface ScopeDeclaration19 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -1076,7 +1117,7 @@ export interface PolicyApartEntry {
    * A looser policy and a change of storage in one branch.
    */
   rule: 'policy-apart';
-  name?: Name20;
+  name?: Name21;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -1085,12 +1126,12 @@ export interface PolicyApartEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration19;
+  where?: ScopeDeclaration20;
 }
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration19 {
+export interface ScopeDeclaration20 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;

@@ -4821,7 +4821,7 @@ function validate165(data, { instancePath = "", parentData, parentDataProperty, 
   return validate165.errors = vErrors, errors === 0;
 }
 validate165.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var rule_pack = validate166, schema205 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, examples: [["starter"]], description: "Packs by name: those that ship with Ullage, and those that `packs` in ullage.yaml lists, which override them by name. What follows adds to them or overrides them." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams.", examples: [["imagery"]] }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites.", examples: [["north-quay"]] }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers.", examples: [["bulk"]] }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema207 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, schema209 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams.", examples: [["imagery"]] }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites.", examples: [["north-quay"]] }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers.", examples: [["bulk"]] }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema210 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
+var rule_pack = validate166, schema205 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, examples: [["starter"]], description: "Packs by name: those that ship with Ullage, and those that `packs` in ullage.yaml lists, which override them by name. What follows adds to them or overrides them." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams.", examples: [["imagery"]] }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites.", examples: [["north-quay"]] }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers.", examples: [["bulk"]] }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "OrderOfStepsEntry", type: "object", description: "Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, the contents of a volume group that would have to be moved between sites.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "order-of-steps", description: "Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, the contents of a volume group that would have to be moved between sites." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema207 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "OrderOfStepsEntry", type: "object", description: "Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, the contents of a volume group that would have to be moved between sites.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "order-of-steps", description: "Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, the contents of a volume group that would have to be moved between sites." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, schema209 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams.", examples: [["imagery"]] }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites.", examples: [["north-quay"]] }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers.", examples: [["bulk"]] }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema210 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
 function validate169(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate169.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
@@ -5873,516 +5873,516 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
         }
         props0 !== !0 && (props0 = !0);
-      } else if (tag0 === "freeze") {
+      } else if (tag0 === "order-of-steps") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
-          if (Object.keys(data).length < 2) {
-            let err164 = { instancePath, schemaPath: "#/oneOf/13/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema207.oneOf[13], data };
+          if (data.rule === void 0) {
+            let err164 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[13].required, parentSchema: schema207.oneOf[13], data };
             vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
           }
-          if (data.rule === void 0) {
-            let err165 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[13].required, parentSchema: schema207.oneOf[13], data };
-            vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
-          }
           for (let key13 in data)
-            if (!func1.call(schema207.oneOf[13].properties, key13)) {
-              let err166 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[13], data };
-              vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
+            if (!(key13 === "rule" || key13 === "name" || key13 === "level" || key13 === "enabled" || key13 === "where")) {
+              let err165 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[13], data };
+              vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
             }
           if (data.rule !== void 0) {
             let data87 = data.rule;
-            if (data87 !== "freeze") {
-              let err167 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema207.oneOf[13].properties.rule, data: data87 };
-              vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
+            if (data87 !== "order-of-steps") {
+              let err166 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "order-of-steps" }, message: "must be equal to constant", schema: "order-of-steps", parentSchema: schema207.oneOf[13].properties.rule, data: data87 };
+              vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
             }
           }
           if (data.name !== void 0) {
             let data88 = data.name;
             if (typeof data88 == "string") {
               if (!pattern13.test(data88)) {
-                let err168 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data88 };
-                vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
+                let err167 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data88 };
+                vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
               }
             } else {
-              let err169 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data88 };
-              vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
+              let err168 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data88 };
+              vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
             }
           }
           if (data.level !== void 0) {
             let data89 = data.level;
             if (typeof data89 != "string") {
-              let err170 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[13].properties.level.type, parentSchema: schema207.oneOf[13].properties.level, data: data89 };
-              vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
+              let err169 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[13].properties.level.type, parentSchema: schema207.oneOf[13].properties.level, data: data89 };
+              vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
             }
             if (!(data89 === "error" || data89 === "warning" || data89 === "note")) {
-              let err171 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[13].properties.level.enum, parentSchema: schema207.oneOf[13].properties.level, data: data89 };
-              vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
+              let err170 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[13].properties.level.enum, parentSchema: schema207.oneOf[13].properties.level, data: data89 };
+              vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data90 = data.enabled;
             if (typeof data90 != "boolean") {
-              let err172 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[13].properties.enabled.type, parentSchema: schema207.oneOf[13].properties.enabled, data: data90 };
-              vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
+              let err171 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[13].properties.enabled.type, parentSchema: schema207.oneOf[13].properties.enabled, data: data90 };
+              vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
             }
           }
-          if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.from !== void 0) {
-            let data92 = data.from;
-            if (typeof data92 == "string") {
-              if (!pattern4.test(data92)) {
-                let err173 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data92 };
-                vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
-              }
-            } else {
-              let err174 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data92 };
-              vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
-            }
+          data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length));
+        } else {
+          let err172 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[13].type, parentSchema: schema207.oneOf[13], data };
+          vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
+        }
+        props0 !== !0 && (props0 = !0);
+      } else if (tag0 === "freeze") {
+        if (data && typeof data == "object" && !Array.isArray(data)) {
+          if (Object.keys(data).length < 2) {
+            let err173 = { instancePath, schemaPath: "#/oneOf/14/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema207.oneOf[14], data };
+            vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
           }
-          if (data.until !== void 0) {
-            let data93 = data.until;
-            if (typeof data93 == "string") {
-              if (!pattern4.test(data93)) {
-                let err175 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data93 };
-                vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
-              }
-            } else {
-              let err176 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data93 };
+          if (data.rule === void 0) {
+            let err174 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[14].required, parentSchema: schema207.oneOf[14], data };
+            vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
+          }
+          for (let key14 in data)
+            if (!func1.call(schema207.oneOf[14].properties, key14)) {
+              let err175 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[14], data };
+              vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
+            }
+          if (data.rule !== void 0) {
+            let data92 = data.rule;
+            if (data92 !== "freeze") {
+              let err176 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema207.oneOf[14].properties.rule, data: data92 };
               vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
             }
           }
+          if (data.name !== void 0) {
+            let data93 = data.name;
+            if (typeof data93 == "string") {
+              if (!pattern13.test(data93)) {
+                let err177 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data93 };
+                vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
+              }
+            } else {
+              let err178 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data93 };
+              vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
+            }
+          }
+          if (data.level !== void 0) {
+            let data94 = data.level;
+            if (typeof data94 != "string") {
+              let err179 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[14].properties.level.type, parentSchema: schema207.oneOf[14].properties.level, data: data94 };
+              vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
+            }
+            if (!(data94 === "error" || data94 === "warning" || data94 === "note")) {
+              let err180 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[14].properties.level.enum, parentSchema: schema207.oneOf[14].properties.level, data: data94 };
+              vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
+            }
+          }
+          if (data.enabled !== void 0) {
+            let data95 = data.enabled;
+            if (typeof data95 != "boolean") {
+              let err181 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[14].properties.enabled.type, parentSchema: schema207.oneOf[14].properties.enabled, data: data95 };
+              vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
+            }
+          }
+          if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.from !== void 0) {
+            let data97 = data.from;
+            if (typeof data97 == "string") {
+              if (!pattern4.test(data97)) {
+                let err182 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data97 };
+                vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
+              }
+            } else {
+              let err183 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data97 };
+              vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
+            }
+          }
+          if (data.until !== void 0) {
+            let data98 = data.until;
+            if (typeof data98 == "string") {
+              if (!pattern4.test(data98)) {
+                let err184 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data98 };
+                vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
+              }
+            } else {
+              let err185 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data98 };
+              vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
+            }
+          }
           if (data["all-changes"] !== void 0) {
-            let data94 = data["all-changes"];
-            if (typeof data94 != "boolean") {
-              let err177 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/13/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[13].properties["all-changes"].type, parentSchema: schema207.oneOf[13].properties["all-changes"], data: data94 };
-              vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
+            let data99 = data["all-changes"];
+            if (typeof data99 != "boolean") {
+              let err186 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/14/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[14].properties["all-changes"].type, parentSchema: schema207.oneOf[14].properties["all-changes"], data: data99 };
+              vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
             }
           }
           if (data.reason !== void 0) {
-            let data95 = data.reason;
-            if (typeof data95 == "string") {
-              if (!pattern28.test(data95)) {
-                let err178 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema94, data: data95 };
-                vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
+            let data100 = data.reason;
+            if (typeof data100 == "string") {
+              if (!pattern28.test(data100)) {
+                let err187 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema94, data: data100 };
+                vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
               }
             } else {
-              let err179 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema94.type, parentSchema: schema94, data: data95 };
-              vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
+              let err188 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema94.type, parentSchema: schema94, data: data100 };
+              vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
             }
           }
         } else {
-          let err180 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[13].type, parentSchema: schema207.oneOf[13], data };
-          vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
+          let err189 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[14].type, parentSchema: schema207.oneOf[14], data };
+          vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-followed-through") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err181 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[14].required, parentSchema: schema207.oneOf[14], data };
-            vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
+            let err190 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[15].required, parentSchema: schema207.oneOf[15], data };
+            vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
           }
-          for (let key14 in data)
-            if (!(key14 === "rule" || key14 === "name" || key14 === "level" || key14 === "enabled" || key14 === "where" || key14 === "idle-share" || key14 === "idle-size")) {
-              let err182 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[14], data };
-              vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
+          for (let key15 in data)
+            if (!(key15 === "rule" || key15 === "name" || key15 === "level" || key15 === "enabled" || key15 === "where" || key15 === "idle-share" || key15 === "idle-size")) {
+              let err191 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[15], data };
+              vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
             }
           if (data.rule !== void 0) {
-            let data96 = data.rule;
-            if (data96 !== "growth-followed-through") {
-              let err183 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema207.oneOf[14].properties.rule, data: data96 };
-              vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
+            let data101 = data.rule;
+            if (data101 !== "growth-followed-through") {
+              let err192 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema207.oneOf[15].properties.rule, data: data101 };
+              vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
             }
           }
           if (data.name !== void 0) {
-            let data97 = data.name;
-            if (typeof data97 == "string") {
-              if (!pattern13.test(data97)) {
-                let err184 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data97 };
-                vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
+            let data102 = data.name;
+            if (typeof data102 == "string") {
+              if (!pattern13.test(data102)) {
+                let err193 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data102 };
+                vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
               }
             } else {
-              let err185 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data97 };
-              vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
+              let err194 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data102 };
+              vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
             }
           }
           if (data.level !== void 0) {
-            let data98 = data.level;
-            if (typeof data98 != "string") {
-              let err186 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[14].properties.level.type, parentSchema: schema207.oneOf[14].properties.level, data: data98 };
-              vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
+            let data103 = data.level;
+            if (typeof data103 != "string") {
+              let err195 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[15].properties.level.type, parentSchema: schema207.oneOf[15].properties.level, data: data103 };
+              vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
             }
-            if (!(data98 === "error" || data98 === "warning" || data98 === "note")) {
-              let err187 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[14].properties.level.enum, parentSchema: schema207.oneOf[14].properties.level, data: data98 };
-              vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
+            if (!(data103 === "error" || data103 === "warning" || data103 === "note")) {
+              let err196 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[15].properties.level.enum, parentSchema: schema207.oneOf[15].properties.level, data: data103 };
+              vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
             }
           }
           if (data.enabled !== void 0) {
-            let data99 = data.enabled;
-            if (typeof data99 != "boolean") {
-              let err188 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[14].properties.enabled.type, parentSchema: schema207.oneOf[14].properties.enabled, data: data99 };
-              vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
+            let data104 = data.enabled;
+            if (typeof data104 != "boolean") {
+              let err197 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[15].properties.enabled.type, parentSchema: schema207.oneOf[15].properties.enabled, data: data104 };
+              vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
             }
           }
           if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data["idle-share"] !== void 0) {
-            let data101 = data["idle-share"];
-            if (typeof data101 == "number" && isFinite(data101)) {
-              if (data101 > 1 || isNaN(data101)) {
-                let err189 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema207.oneOf[14].properties["idle-share"], data: data101 };
-                vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
+            let data106 = data["idle-share"];
+            if (typeof data106 == "number" && isFinite(data106)) {
+              if (data106 > 1 || isNaN(data106)) {
+                let err198 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/15/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema207.oneOf[15].properties["idle-share"], data: data106 };
+                vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
               }
-              if (data101 < 0 || isNaN(data101)) {
-                let err190 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema207.oneOf[14].properties["idle-share"], data: data101 };
-                vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
+              if (data106 < 0 || isNaN(data106)) {
+                let err199 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/15/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema207.oneOf[15].properties["idle-share"], data: data106 };
+                vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
               }
             } else {
-              let err191 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema207.oneOf[14].properties["idle-share"].type, parentSchema: schema207.oneOf[14].properties["idle-share"], data: data101 };
-              vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
+              let err200 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/15/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema207.oneOf[15].properties["idle-share"].type, parentSchema: schema207.oneOf[15].properties["idle-share"], data: data106 };
+              vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
             }
           }
           if (data["idle-size"] !== void 0) {
-            let data102 = data["idle-size"];
-            if (typeof data102 == "string") {
-              if (!pattern26.test(data102)) {
-                let err192 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema92, data: data102 };
-                vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
+            let data107 = data["idle-size"];
+            if (typeof data107 == "string") {
+              if (!pattern26.test(data107)) {
+                let err201 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema92, data: data107 };
+                vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
               }
             } else {
-              let err193 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema92.type, parentSchema: schema92, data: data102 };
-              vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
+              let err202 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema92.type, parentSchema: schema92, data: data107 };
+              vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
             }
           }
         } else {
-          let err194 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[14].type, parentSchema: schema207.oneOf[14], data };
-          vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
+          let err203 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[15].type, parentSchema: schema207.oneOf[15], data };
+          vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "naming") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err195 = { instancePath, schemaPath: "#/oneOf/15/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema207.oneOf[15], data };
-            vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
+            let err204 = { instancePath, schemaPath: "#/oneOf/16/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema207.oneOf[16], data };
+            vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
           }
           if (data.rule === void 0) {
-            let err196 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[15].required, parentSchema: schema207.oneOf[15], data };
-            vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
+            let err205 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[16].required, parentSchema: schema207.oneOf[16], data };
+            vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
           }
-          for (let key15 in data)
-            if (!func1.call(schema207.oneOf[15].properties, key15)) {
-              let err197 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[15], data };
-              vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
+          for (let key16 in data)
+            if (!func1.call(schema207.oneOf[16].properties, key16)) {
+              let err206 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[16], data };
+              vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
             }
           if (data.rule !== void 0) {
-            let data103 = data.rule;
-            if (data103 !== "naming") {
-              let err198 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema207.oneOf[15].properties.rule, data: data103 };
-              vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
-            }
-          }
-          if (data.name !== void 0) {
-            let data104 = data.name;
-            if (typeof data104 == "string") {
-              if (!pattern13.test(data104)) {
-                let err199 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data104 };
-                vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
-              }
-            } else {
-              let err200 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data104 };
-              vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
-            }
-          }
-          if (data.level !== void 0) {
-            let data105 = data.level;
-            if (typeof data105 != "string") {
-              let err201 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[15].properties.level.type, parentSchema: schema207.oneOf[15].properties.level, data: data105 };
-              vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
-            }
-            if (!(data105 === "error" || data105 === "warning" || data105 === "note")) {
-              let err202 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[15].properties.level.enum, parentSchema: schema207.oneOf[15].properties.level, data: data105 };
-              vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
-            }
-          }
-          if (data.enabled !== void 0) {
-            let data106 = data.enabled;
-            if (typeof data106 != "boolean") {
-              let err203 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[15].properties.enabled.type, parentSchema: schema207.oneOf[15].properties.enabled, data: data106 };
-              vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
-            }
-          }
-          if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.server !== void 0) {
-            let data108 = data.server;
-            if (typeof data108 == "string") {
-              if (func10(data108) < 1) {
-                let err204 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema207.oneOf[15].properties.server, data: data108 };
-                vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
-              }
-            } else {
-              let err205 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[15].properties.server.type, parentSchema: schema207.oneOf[15].properties.server, data: data108 };
-              vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
-            }
-          }
-          if (data.volume !== void 0) {
-            let data109 = data.volume;
-            if (typeof data109 == "string") {
-              if (func10(data109) < 1) {
-                let err206 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema207.oneOf[15].properties.volume, data: data109 };
-                vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
-              }
-            } else {
-              let err207 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[15].properties.volume.type, parentSchema: schema207.oneOf[15].properties.volume, data: data109 };
+            let data108 = data.rule;
+            if (data108 !== "naming") {
+              let err207 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema207.oneOf[16].properties.rule, data: data108 };
               vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
             }
           }
-          if (data["volume-group"] !== void 0) {
-            let data110 = data["volume-group"];
-            if (typeof data110 == "string") {
-              if (func10(data110) < 1) {
-                let err208 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema207.oneOf[15].properties["volume-group"], data: data110 };
+          if (data.name !== void 0) {
+            let data109 = data.name;
+            if (typeof data109 == "string") {
+              if (!pattern13.test(data109)) {
+                let err208 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data109 };
                 vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
               }
             } else {
-              let err209 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[15].properties["volume-group"].type, parentSchema: schema207.oneOf[15].properties["volume-group"], data: data110 };
+              let err209 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data109 };
               vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
             }
           }
-          if (data.mount !== void 0) {
-            let data111 = data.mount;
-            if (typeof data111 == "string") {
-              if (func10(data111) < 1) {
-                let err210 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema207.oneOf[15].properties.mount, data: data111 };
-                vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
-              }
-            } else {
-              let err211 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[15].properties.mount.type, parentSchema: schema207.oneOf[15].properties.mount, data: data111 };
+          if (data.level !== void 0) {
+            let data110 = data.level;
+            if (typeof data110 != "string") {
+              let err210 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[16].properties.level.type, parentSchema: schema207.oneOf[16].properties.level, data: data110 };
+              vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
+            }
+            if (!(data110 === "error" || data110 === "warning" || data110 === "note")) {
+              let err211 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[16].properties.level.enum, parentSchema: schema207.oneOf[16].properties.level, data: data110 };
               vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
             }
           }
-        } else {
-          let err212 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[15].type, parentSchema: schema207.oneOf[15], data };
-          vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
-        }
-        props0 !== !0 && (props0 = !0);
-      } else if (tag0 === "no-stale-rename") {
-        if (data && typeof data == "object" && !Array.isArray(data)) {
-          if (data.rule === void 0) {
-            let err213 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[16].required, parentSchema: schema207.oneOf[16], data };
-            vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
-          }
-          for (let key16 in data)
-            if (!(key16 === "rule" || key16 === "name" || key16 === "level" || key16 === "enabled" || key16 === "where")) {
-              let err214 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[16], data };
-              vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
-            }
-          if (data.rule !== void 0) {
-            let data112 = data.rule;
-            if (data112 !== "no-stale-rename") {
-              let err215 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "no-stale-rename" }, message: "must be equal to constant", schema: "no-stale-rename", parentSchema: schema207.oneOf[16].properties.rule, data: data112 };
-              vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
+          if (data.enabled !== void 0) {
+            let data111 = data.enabled;
+            if (typeof data111 != "boolean") {
+              let err212 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[16].properties.enabled.type, parentSchema: schema207.oneOf[16].properties.enabled, data: data111 };
+              vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
             }
           }
-          if (data.name !== void 0) {
-            let data113 = data.name;
+          if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.server !== void 0) {
+            let data113 = data.server;
             if (typeof data113 == "string") {
-              if (!pattern13.test(data113)) {
-                let err216 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data113 };
-                vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
+              if (func10(data113) < 1) {
+                let err213 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/16/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema207.oneOf[16].properties.server, data: data113 };
+                vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
               }
             } else {
-              let err217 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data113 };
-              vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
+              let err214 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/16/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[16].properties.server.type, parentSchema: schema207.oneOf[16].properties.server, data: data113 };
+              vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
             }
           }
-          if (data.level !== void 0) {
-            let data114 = data.level;
-            if (typeof data114 != "string") {
-              let err218 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[16].properties.level.type, parentSchema: schema207.oneOf[16].properties.level, data: data114 };
+          if (data.volume !== void 0) {
+            let data114 = data.volume;
+            if (typeof data114 == "string") {
+              if (func10(data114) < 1) {
+                let err215 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/16/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema207.oneOf[16].properties.volume, data: data114 };
+                vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
+              }
+            } else {
+              let err216 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/16/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[16].properties.volume.type, parentSchema: schema207.oneOf[16].properties.volume, data: data114 };
+              vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
+            }
+          }
+          if (data["volume-group"] !== void 0) {
+            let data115 = data["volume-group"];
+            if (typeof data115 == "string") {
+              if (func10(data115) < 1) {
+                let err217 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/16/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema207.oneOf[16].properties["volume-group"], data: data115 };
+                vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
+              }
+            } else {
+              let err218 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/16/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[16].properties["volume-group"].type, parentSchema: schema207.oneOf[16].properties["volume-group"], data: data115 };
               vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
             }
-            if (!(data114 === "error" || data114 === "warning" || data114 === "note")) {
-              let err219 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[16].properties.level.enum, parentSchema: schema207.oneOf[16].properties.level, data: data114 };
-              vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
-            }
           }
-          if (data.enabled !== void 0) {
-            let data115 = data.enabled;
-            if (typeof data115 != "boolean") {
-              let err220 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[16].properties.enabled.type, parentSchema: schema207.oneOf[16].properties.enabled, data: data115 };
+          if (data.mount !== void 0) {
+            let data116 = data.mount;
+            if (typeof data116 == "string") {
+              if (func10(data116) < 1) {
+                let err219 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/16/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema207.oneOf[16].properties.mount, data: data116 };
+                vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
+              }
+            } else {
+              let err220 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/16/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[16].properties.mount.type, parentSchema: schema207.oneOf[16].properties.mount, data: data116 };
               vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
             }
           }
-          data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length));
         } else {
           let err221 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[16].type, parentSchema: schema207.oneOf[16], data };
           vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
         }
         props0 !== !0 && (props0 = !0);
-      } else if (tag0 === "shape") {
+      } else if (tag0 === "no-stale-rename") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
             let err222 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[17].required, parentSchema: schema207.oneOf[17], data };
             vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
           }
-          if (data.schema === void 0) {
-            let err223 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema207.oneOf[17].required, parentSchema: schema207.oneOf[17], data };
-            vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
-          }
-          if (data.of === void 0) {
-            let err224 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema207.oneOf[17].required, parentSchema: schema207.oneOf[17], data };
-            vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
-          }
           for (let key17 in data)
-            if (!func1.call(schema207.oneOf[17].properties, key17)) {
-              let err225 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[17], data };
-              vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
+            if (!(key17 === "rule" || key17 === "name" || key17 === "level" || key17 === "enabled" || key17 === "where")) {
+              let err223 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[17], data };
+              vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
             }
           if (data.rule !== void 0) {
             let data117 = data.rule;
-            if (data117 !== "shape") {
-              let err226 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema207.oneOf[17].properties.rule, data: data117 };
-              vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
+            if (data117 !== "no-stale-rename") {
+              let err224 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "no-stale-rename" }, message: "must be equal to constant", schema: "no-stale-rename", parentSchema: schema207.oneOf[17].properties.rule, data: data117 };
+              vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
             }
           }
           if (data.name !== void 0) {
             let data118 = data.name;
             if (typeof data118 == "string") {
               if (!pattern13.test(data118)) {
-                let err227 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data118 };
-                vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
+                let err225 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data118 };
+                vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
               }
             } else {
-              let err228 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data118 };
-              vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
+              let err226 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data118 };
+              vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
             }
           }
           if (data.level !== void 0) {
             let data119 = data.level;
             if (typeof data119 != "string") {
-              let err229 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[17].properties.level.type, parentSchema: schema207.oneOf[17].properties.level, data: data119 };
-              vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
+              let err227 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[17].properties.level.type, parentSchema: schema207.oneOf[17].properties.level, data: data119 };
+              vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
             }
             if (!(data119 === "error" || data119 === "warning" || data119 === "note")) {
-              let err230 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[17].properties.level.enum, parentSchema: schema207.oneOf[17].properties.level, data: data119 };
-              vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
+              let err228 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[17].properties.level.enum, parentSchema: schema207.oneOf[17].properties.level, data: data119 };
+              vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data120 = data.enabled;
             if (typeof data120 != "boolean") {
-              let err231 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[17].properties.enabled.type, parentSchema: schema207.oneOf[17].properties.enabled, data: data120 };
-              vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
-            }
-          }
-          if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.of !== void 0) {
-            let data122 = data.of;
-            if (typeof data122 != "string") {
-              let err232 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[17].properties.of.type, parentSchema: schema207.oneOf[17].properties.of, data: data122 };
-              vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
-            }
-            if (!(data122 === "server" || data122 === "volume" || data122 === "volume-group" || data122 === "file-system" || data122 === "change")) {
-              let err233 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[17].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[17].properties.of.enum, parentSchema: schema207.oneOf[17].properties.of, data: data122 };
-              vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
-            }
-          }
-          if (data.kinds !== void 0) {
-            let data123 = data.kinds;
-            if (Array.isArray(data123)) {
-              if (data123.length < 1) {
-                let err234 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema207.oneOf[17].properties.kinds, data: data123 };
-                vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
-              }
-              let len1 = data123.length;
-              for (let i1 = 0; i1 < len1; i1++) {
-                let data124 = data123[i1];
-                if (typeof data124 != "string") {
-                  let err235 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[17].properties.kinds.items.type, parentSchema: schema207.oneOf[17].properties.kinds.items, data: data124 };
-                  vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
-                }
-                if (!(data124 === "server-created" || data124 === "server-adopted" || data124 === "server-renamed" || data124 === "server-changed-id" || data124 === "server-changed-team" || data124 === "server-moved-site" || data124 === "server-changed-type" || data124 === "server-started" || data124 === "server-stopped" || data124 === "boot-swapped" || data124 === "server-edited" || data124 === "server-deleted" || data124 === "volume-created" || data124 === "volume-adopted" || data124 === "volume-re-created" || data124 === "volume-renamed" || data124 === "volume-changed-id" || data124 === "volume-changed-team" || data124 === "volume-moved-site" || data124 === "volume-moved-tier" || data124 === "volume-grown" || data124 === "volume-shrunk" || data124 === "volume-unprotected" || data124 === "volume-edited" || data124 === "handed-over" || data124 === "detached" || data124 === "attached" || data124 === "attachment-adopted" || data124 === "volume-deleted" || data124 === "group-created" || data124 === "group-adopted" || data124 === "group-renamed" || data124 === "member-left" || data124 === "member-joined" || data124 === "member-adopted" || data124 === "group-edited" || data124 === "group-deleted" || data124 === "file-system-created" || data124 === "file-system-adopted" || data124 === "file-system-remounted" || data124 === "file-system-edited" || data124 === "file-system-remade" || data124 === "file-system-grown" || data124 === "file-system-shrunk" || data124 === "file-system-deleted")) {
-                  let err236 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[17].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[17].properties.kinds.items.enum, parentSchema: schema207.oneOf[17].properties.kinds.items, data: data124 };
-                  vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
-                }
-              }
-            } else {
-              let err237 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema207.oneOf[17].properties.kinds.type, parentSchema: schema207.oneOf[17].properties.kinds, data: data123 };
-              vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
-            }
-          }
-          if (data.schema !== void 0) {
-            let data125 = data.schema;
-            if (!(data125 && typeof data125 == "object" && !Array.isArray(data125))) {
-              let err238 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/17/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[17].properties.schema.type, parentSchema: schema207.oneOf[17].properties.schema, data: data125 };
-              vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
-            }
-          }
-          if (data.message !== void 0) {
-            let data126 = data.message;
-            if (typeof data126 == "string") {
-              if (!pattern28.test(data126)) {
-                let err239 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema94, data: data126 };
-                vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
-              }
-            } else {
-              let err240 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema94.type, parentSchema: schema94, data: data126 };
-              vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
-            }
-          }
-        } else {
-          let err241 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[17].type, parentSchema: schema207.oneOf[17], data };
-          vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
-        }
-        props0 !== !0 && (props0 = !0);
-      } else if (tag0 === "tier-bounds") {
-        if (data && typeof data == "object" && !Array.isArray(data)) {
-          if (data.rule === void 0) {
-            let err242 = { instancePath, schemaPath: "#/oneOf/18/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[18].required, parentSchema: schema207.oneOf[18], data };
-            vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
-          }
-          for (let key18 in data)
-            if (!(key18 === "rule" || key18 === "name" || key18 === "level" || key18 === "enabled" || key18 === "where")) {
-              let err243 = { instancePath, schemaPath: "#/oneOf/18/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[18], data };
-              vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
-            }
-          if (data.rule !== void 0) {
-            let data127 = data.rule;
-            if (data127 !== "tier-bounds") {
-              let err244 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/18/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema207.oneOf[18].properties.rule, data: data127 };
-              vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
-            }
-          }
-          if (data.name !== void 0) {
-            let data128 = data.name;
-            if (typeof data128 == "string") {
-              if (!pattern13.test(data128)) {
-                let err245 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data128 };
-                vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
-              }
-            } else {
-              let err246 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data128 };
-              vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
-            }
-          }
-          if (data.level !== void 0) {
-            let data129 = data.level;
-            if (typeof data129 != "string") {
-              let err247 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[18].properties.level.type, parentSchema: schema207.oneOf[18].properties.level, data: data129 };
-              vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
-            }
-            if (!(data129 === "error" || data129 === "warning" || data129 === "note")) {
-              let err248 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[18].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[18].properties.level.enum, parentSchema: schema207.oneOf[18].properties.level, data: data129 };
-              vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
-            }
-          }
-          if (data.enabled !== void 0) {
-            let data130 = data.enabled;
-            if (typeof data130 != "boolean") {
-              let err249 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/18/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[18].properties.enabled.type, parentSchema: schema207.oneOf[18].properties.enabled, data: data130 };
-              vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
+              let err229 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[17].properties.enabled.type, parentSchema: schema207.oneOf[17].properties.enabled, data: data120 };
+              vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
             }
           }
           data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length));
+        } else {
+          let err230 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[17].type, parentSchema: schema207.oneOf[17], data };
+          vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
+        }
+        props0 !== !0 && (props0 = !0);
+      } else if (tag0 === "shape") {
+        if (data && typeof data == "object" && !Array.isArray(data)) {
+          if (data.rule === void 0) {
+            let err231 = { instancePath, schemaPath: "#/oneOf/18/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[18].required, parentSchema: schema207.oneOf[18], data };
+            vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
+          }
+          if (data.schema === void 0) {
+            let err232 = { instancePath, schemaPath: "#/oneOf/18/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema207.oneOf[18].required, parentSchema: schema207.oneOf[18], data };
+            vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
+          }
+          if (data.of === void 0) {
+            let err233 = { instancePath, schemaPath: "#/oneOf/18/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema207.oneOf[18].required, parentSchema: schema207.oneOf[18], data };
+            vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
+          }
+          for (let key18 in data)
+            if (!func1.call(schema207.oneOf[18].properties, key18)) {
+              let err234 = { instancePath, schemaPath: "#/oneOf/18/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[18], data };
+              vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
+            }
+          if (data.rule !== void 0) {
+            let data122 = data.rule;
+            if (data122 !== "shape") {
+              let err235 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/18/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema207.oneOf[18].properties.rule, data: data122 };
+              vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
+            }
+          }
+          if (data.name !== void 0) {
+            let data123 = data.name;
+            if (typeof data123 == "string") {
+              if (!pattern13.test(data123)) {
+                let err236 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data123 };
+                vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
+              }
+            } else {
+              let err237 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data123 };
+              vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
+            }
+          }
+          if (data.level !== void 0) {
+            let data124 = data.level;
+            if (typeof data124 != "string") {
+              let err238 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[18].properties.level.type, parentSchema: schema207.oneOf[18].properties.level, data: data124 };
+              vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
+            }
+            if (!(data124 === "error" || data124 === "warning" || data124 === "note")) {
+              let err239 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[18].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[18].properties.level.enum, parentSchema: schema207.oneOf[18].properties.level, data: data124 };
+              vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
+            }
+          }
+          if (data.enabled !== void 0) {
+            let data125 = data.enabled;
+            if (typeof data125 != "boolean") {
+              let err240 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/18/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[18].properties.enabled.type, parentSchema: schema207.oneOf[18].properties.enabled, data: data125 };
+              vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
+            }
+          }
+          if (data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length)), data.of !== void 0) {
+            let data127 = data.of;
+            if (typeof data127 != "string") {
+              let err241 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/18/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[18].properties.of.type, parentSchema: schema207.oneOf[18].properties.of, data: data127 };
+              vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
+            }
+            if (!(data127 === "server" || data127 === "volume" || data127 === "volume-group" || data127 === "file-system" || data127 === "change")) {
+              let err242 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/18/properties/of/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[18].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[18].properties.of.enum, parentSchema: schema207.oneOf[18].properties.of, data: data127 };
+              vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
+            }
+          }
+          if (data.kinds !== void 0) {
+            let data128 = data.kinds;
+            if (Array.isArray(data128)) {
+              if (data128.length < 1) {
+                let err243 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/18/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema207.oneOf[18].properties.kinds, data: data128 };
+                vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
+              }
+              let len1 = data128.length;
+              for (let i1 = 0; i1 < len1; i1++) {
+                let data129 = data128[i1];
+                if (typeof data129 != "string") {
+                  let err244 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/18/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[18].properties.kinds.items.type, parentSchema: schema207.oneOf[18].properties.kinds.items, data: data129 };
+                  vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
+                }
+                if (!(data129 === "server-created" || data129 === "server-adopted" || data129 === "server-renamed" || data129 === "server-changed-id" || data129 === "server-changed-team" || data129 === "server-moved-site" || data129 === "server-changed-type" || data129 === "server-started" || data129 === "server-stopped" || data129 === "boot-swapped" || data129 === "server-edited" || data129 === "server-deleted" || data129 === "volume-created" || data129 === "volume-adopted" || data129 === "volume-re-created" || data129 === "volume-renamed" || data129 === "volume-changed-id" || data129 === "volume-changed-team" || data129 === "volume-moved-site" || data129 === "volume-moved-tier" || data129 === "volume-grown" || data129 === "volume-shrunk" || data129 === "volume-unprotected" || data129 === "volume-edited" || data129 === "handed-over" || data129 === "detached" || data129 === "attached" || data129 === "attachment-adopted" || data129 === "volume-deleted" || data129 === "group-created" || data129 === "group-adopted" || data129 === "group-renamed" || data129 === "member-left" || data129 === "member-joined" || data129 === "member-adopted" || data129 === "group-edited" || data129 === "group-deleted" || data129 === "file-system-created" || data129 === "file-system-adopted" || data129 === "file-system-remounted" || data129 === "file-system-edited" || data129 === "file-system-remade" || data129 === "file-system-grown" || data129 === "file-system-shrunk" || data129 === "file-system-deleted")) {
+                  let err245 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/18/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[18].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[18].properties.kinds.items.enum, parentSchema: schema207.oneOf[18].properties.kinds.items, data: data129 };
+                  vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
+                }
+              }
+            } else {
+              let err246 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/18/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema207.oneOf[18].properties.kinds.type, parentSchema: schema207.oneOf[18].properties.kinds, data: data128 };
+              vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
+            }
+          }
+          if (data.schema !== void 0) {
+            let data130 = data.schema;
+            if (!(data130 && typeof data130 == "object" && !Array.isArray(data130))) {
+              let err247 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/18/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[18].properties.schema.type, parentSchema: schema207.oneOf[18].properties.schema, data: data130 };
+              vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
+            }
+          }
+          if (data.message !== void 0) {
+            let data131 = data.message;
+            if (typeof data131 == "string") {
+              if (!pattern28.test(data131)) {
+                let err248 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema94, data: data131 };
+                vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
+              }
+            } else {
+              let err249 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema94.type, parentSchema: schema94, data: data131 };
+              vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
+            }
+          }
         } else {
           let err250 = { instancePath, schemaPath: "#/oneOf/18/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[18].type, parentSchema: schema207.oneOf[18], data };
           vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
         }
         props0 !== !0 && (props0 = !0);
-      } else if (tag0 === "policy-apart") {
+      } else if (tag0 === "tier-bounds") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
             let err251 = { instancePath, schemaPath: "#/oneOf/19/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[19].required, parentSchema: schema207.oneOf[19], data };
@@ -6395,8 +6395,8 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
             }
           if (data.rule !== void 0) {
             let data132 = data.rule;
-            if (data132 !== "policy-apart") {
-              let err253 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/19/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema207.oneOf[19].properties.rule, data: data132 };
+            if (data132 !== "tier-bounds") {
+              let err253 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/19/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema207.oneOf[19].properties.rule, data: data132 };
               vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
             }
           }
@@ -6436,17 +6436,71 @@ function validate167(data, { instancePath = "", parentData, parentDataProperty, 
           vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
         }
         props0 !== !0 && (props0 = !0);
+      } else if (tag0 === "policy-apart") {
+        if (data && typeof data == "object" && !Array.isArray(data)) {
+          if (data.rule === void 0) {
+            let err260 = { instancePath, schemaPath: "#/oneOf/20/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema207.oneOf[20].required, parentSchema: schema207.oneOf[20], data };
+            vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
+          }
+          for (let key20 in data)
+            if (!(key20 === "rule" || key20 === "name" || key20 === "level" || key20 === "enabled" || key20 === "where")) {
+              let err261 = { instancePath, schemaPath: "#/oneOf/20/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key20 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema207.oneOf[20], data };
+              vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
+            }
+          if (data.rule !== void 0) {
+            let data137 = data.rule;
+            if (data137 !== "policy-apart") {
+              let err262 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/20/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema207.oneOf[20].properties.rule, data: data137 };
+              vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
+            }
+          }
+          if (data.name !== void 0) {
+            let data138 = data.name;
+            if (typeof data138 == "string") {
+              if (!pattern13.test(data138)) {
+                let err263 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema79, data: data138 };
+                vErrors === null ? vErrors = [err263] : vErrors.push(err263), errors++;
+              }
+            } else {
+              let err264 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data138 };
+              vErrors === null ? vErrors = [err264] : vErrors.push(err264), errors++;
+            }
+          }
+          if (data.level !== void 0) {
+            let data139 = data.level;
+            if (typeof data139 != "string") {
+              let err265 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/20/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema207.oneOf[20].properties.level.type, parentSchema: schema207.oneOf[20].properties.level, data: data139 };
+              vErrors === null ? vErrors = [err265] : vErrors.push(err265), errors++;
+            }
+            if (!(data139 === "error" || data139 === "warning" || data139 === "note")) {
+              let err266 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/20/properties/level/enum", keyword: "enum", params: { allowedValues: schema207.oneOf[20].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema207.oneOf[20].properties.level.enum, parentSchema: schema207.oneOf[20].properties.level, data: data139 };
+              vErrors === null ? vErrors = [err266] : vErrors.push(err266), errors++;
+            }
+          }
+          if (data.enabled !== void 0) {
+            let data140 = data.enabled;
+            if (typeof data140 != "boolean") {
+              let err267 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/20/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema207.oneOf[20].properties.enabled.type, parentSchema: schema207.oneOf[20].properties.enabled, data: data140 };
+              vErrors === null ? vErrors = [err267] : vErrors.push(err267), errors++;
+            }
+          }
+          data.where !== void 0 && (validate168(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors), errors = vErrors.length));
+        } else {
+          let err268 = { instancePath, schemaPath: "#/oneOf/20/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.oneOf[20].type, parentSchema: schema207.oneOf[20], data };
+          vErrors === null ? vErrors = [err268] : vErrors.push(err268), errors++;
+        }
+        props0 !== !0 && (props0 = !0);
       } else {
-        let err260 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema207.discriminator, parentSchema: schema207, data };
-        vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
+        let err269 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema207.discriminator, parentSchema: schema207, data };
+        vErrors === null ? vErrors = [err269] : vErrors.push(err269), errors++;
       }
     else {
-      let err261 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema207.discriminator, parentSchema: schema207, data };
-      vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
+      let err270 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema207.discriminator, parentSchema: schema207, data };
+      vErrors === null ? vErrors = [err270] : vErrors.push(err270), errors++;
     }
   } else {
-    let err262 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.type, parentSchema: schema207, data };
-    vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
+    let err271 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema207.type, parentSchema: schema207, data };
+    vErrors === null ? vErrors = [err271] : vErrors.push(err271), errors++;
   }
   return validate167.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
@@ -6498,23 +6552,23 @@ function validate166(data, { instancePath = "", parentData, parentDataProperty, 
   return validate166.errors = vErrors, errors === 0;
 }
 validate166.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate194, schema242 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { format: { enum: ["ullage-files-1"], default: "ullage-files-1", description: "The version of the formats that people write: of this file and of all estate files, price lists, rule packs, waivers, procedures and readings beside it." }, currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["north-quay"] }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, examples: [["imagery", "ledger"]], description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, packs: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["fleet"] }, description: "Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed. At most 50.", additionalProperties: { title: "PackSettings", type: "object", additionalProperties: !1, required: ["repository", "commit", "path", "sha256"], description: "One pack: where it is kept, and which of its versions is meant.", properties: { repository: { $ref: "#/$defs/repositoryAddress", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and only characters that a URL may hold (RFC 3986)." }, commit: { $ref: "#/$defs/commitId", description: "The commit's id, in full." }, path: { $ref: "#/$defs/folder", description: "The file, from the root of that repository.", examples: ["policies/fleet.yaml"] }, sha256: { $ref: "#/$defs/digest", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal." } } } }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to; in JSON it may be a list of them." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, repositoryAddress: { title: "Repository address", type: "string", maxLength: 2e3, pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and only characters that a URL may hold (RFC 3986).", examples: ["https://git.example.org/fleet/storage-policy.git"] }, commitId: { title: "Commit id", type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, digest: { title: "Digest", type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema244 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema255 = { title: "Repository address", type: "string", maxLength: 2e3, pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and only characters that a URL may hold (RFC 3986).", examples: ["https://git.example.org/fleet/storage-policy.git"] }, schema256 = { title: "Commit id", type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, schema258 = { title: "Digest", type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] }, schema259 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern161 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), pattern172 = new RegExp("^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", "u"), pattern173 = new RegExp("^([0-9a-f]{40}|[0-9a-f]{64})$", "u"), pattern175 = new RegExp("^[0-9a-f]{64}$", "u");
-function validate194(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate194.evaluated;
+var settings = validate195, schema243 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { format: { enum: ["ullage-files-1"], default: "ullage-files-1", description: "The version of the formats that people write: of this file and of all estate files, price lists, rule packs, waivers, procedures and readings beside it." }, currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["north-quay"] }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, examples: [["imagery", "ledger"]], description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, packs: { type: "object", propertyNames: { $ref: "common.json#/$defs/name", examples: ["fleet"] }, description: "Rule packs that are kept in other Git repositories, by the names under which `use:` takes them. Only these very bytes are taken: a pack that is not at hand, or has another digest, is not judged by. `ullage policy hold` writes an entry, and `ullage policy fetch` fetches what is listed. At most 50.", additionalProperties: { title: "PackSettings", type: "object", additionalProperties: !1, required: ["repository", "commit", "path", "sha256"], description: "One pack: where it is kept, and which of its versions is meant.", properties: { repository: { $ref: "#/$defs/repositoryAddress", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and only characters that a URL may hold (RFC 3986)." }, commit: { $ref: "#/$defs/commitId", description: "The commit's id, in full." }, path: { $ref: "#/$defs/folder", description: "The file, from the root of that repository.", examples: ["policies/fleet.yaml"] }, sha256: { $ref: "#/$defs/digest", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal." } } } }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to; in JSON it may be a list of them." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, repositoryAddress: { title: "Repository address", type: "string", maxLength: 2e3, pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and only characters that a URL may hold (RFC 3986).", examples: ["https://git.example.org/fleet/storage-policy.git"] }, commitId: { title: "Commit id", type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, digest: { title: "Digest", type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema245 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema256 = { title: "Repository address", type: "string", maxLength: 2e3, pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", description: "The repository's URL: https://, ssh:// or file:///, a host by its name, no password, no space, and only characters that a URL may hold (RFC 3986).", examples: ["https://git.example.org/fleet/storage-policy.git"] }, schema257 = { title: "Commit id", type: "string", pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$", description: "The commit's id, in full.", examples: ["8f3c1d2ab9e04c5f6a7b8091c2d3e4f5a6b7c8d9"] }, schema259 = { title: "Digest", type: "string", pattern: "^[0-9a-f]{64}$", description: "The SHA-256 digest of the file's content (FIPS 180-4), in lower-case hexadecimal.", examples: ["2c26b46b68ffc68ff99b453c1d30413413422d706483bfa0f98a5e886266e7ae"] }, schema260 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern162 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), pattern173 = new RegExp("^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", "u"), pattern174 = new RegExp("^([0-9a-f]{40}|[0-9a-f]{64})$", "u"), pattern176 = new RegExp("^[0-9a-f]{64}$", "u");
+function validate195(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate195.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.currency === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema242.required, parentSchema: schema242, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema243.required, parentSchema: schema243, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "format" || key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites" || key0 === "teams" || key0 === "packs" || key0 === "provider-list")) {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema243, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.format !== void 0) {
       let data0 = data.format;
       if (data0 !== "ullage-files-1") {
-        let err2 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/enum", keyword: "enum", params: { allowedValues: schema242.properties.format.enum }, message: "must be equal to one of the allowed values", schema: schema242.properties.format.enum, parentSchema: schema242.properties.format, data: data0 };
+        let err2 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/enum", keyword: "enum", params: { allowedValues: schema243.properties.format.enum }, message: "must be equal to one of the allowed values", schema: schema243.properties.format.enum, parentSchema: schema243.properties.format, data: data0 };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
@@ -6533,11 +6587,11 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.month !== void 0) {
       let data2 = data.month;
       if (typeof data2 != "string") {
-        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema242.properties.month.type, parentSchema: schema242.properties.month, data: data2 };
+        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema243.properties.month.type, parentSchema: schema243.properties.month, data: data2 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
       if (!(data2 === "730 h" || data2 === "calendar")) {
-        let err6 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema242.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema242.properties.month.enum, parentSchema: schema242.properties.month, data: data2 };
+        let err6 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema243.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema243.properties.month.enum, parentSchema: schema243.properties.month, data: data2 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
@@ -6546,95 +6600,95 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
       if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
         for (let key1 in data3)
           if (!(key1 === "storage" || key1 === "prices" || key1 === "policies" || key1 === "waivers" || key1 === "readings" || key1 === "surveys" || key1 === "procedures")) {
-            let err7 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties.paths, data: data3 };
+            let err7 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema243.properties.paths, data: data3 };
             vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
           }
         if (data3.storage !== void 0) {
           let data4 = data3.storage;
           if (typeof data4 == "string") {
-            if (!pattern161.test(data4)) {
-              let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data4 };
+            if (!pattern162.test(data4)) {
+              let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema245, data: data4 };
               vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
             }
           } else {
-            let err9 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data4 };
+            let err9 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema245.type, parentSchema: schema245, data: data4 };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
         }
         if (data3.prices !== void 0) {
           let data5 = data3.prices;
           if (typeof data5 == "string") {
-            if (!pattern161.test(data5)) {
-              let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data5 };
+            if (!pattern162.test(data5)) {
+              let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema245, data: data5 };
               vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
             }
           } else {
-            let err11 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data5 };
+            let err11 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema245.type, parentSchema: schema245, data: data5 };
             vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
           }
         }
         if (data3.policies !== void 0) {
           let data6 = data3.policies;
           if (typeof data6 == "string") {
-            if (!pattern161.test(data6)) {
-              let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data6 };
+            if (!pattern162.test(data6)) {
+              let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema245, data: data6 };
               vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
             }
           } else {
-            let err13 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data6 };
+            let err13 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema245.type, parentSchema: schema245, data: data6 };
             vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
           }
         }
         if (data3.waivers !== void 0) {
           let data7 = data3.waivers;
           if (typeof data7 == "string") {
-            if (!pattern161.test(data7)) {
-              let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data7 };
+            if (!pattern162.test(data7)) {
+              let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema245, data: data7 };
               vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
             }
           } else {
-            let err15 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data7 };
+            let err15 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema245.type, parentSchema: schema245, data: data7 };
             vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
           }
         }
         if (data3.readings !== void 0) {
           let data8 = data3.readings;
           if (typeof data8 == "string") {
-            if (!pattern161.test(data8)) {
-              let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data8 };
+            if (!pattern162.test(data8)) {
+              let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema245, data: data8 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           } else {
-            let err17 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data8 };
+            let err17 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema245.type, parentSchema: schema245, data: data8 };
             vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
           }
         }
         if (data3.surveys !== void 0) {
           let data9 = data3.surveys;
           if (typeof data9 == "string") {
-            if (!pattern161.test(data9)) {
-              let err18 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data9 };
+            if (!pattern162.test(data9)) {
+              let err18 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema245, data: data9 };
               vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
             }
           } else {
-            let err19 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data9 };
+            let err19 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema245.type, parentSchema: schema245, data: data9 };
             vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
           }
         }
         if (data3.procedures !== void 0) {
           let data10 = data3.procedures;
           if (typeof data10 == "string") {
-            if (!pattern161.test(data10)) {
-              let err20 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data10 };
+            if (!pattern162.test(data10)) {
+              let err20 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema245, data: data10 };
               vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
             }
           } else {
-            let err21 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data10 };
+            let err21 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema245.type, parentSchema: schema245, data: data10 };
             vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
       } else {
-        let err22 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties.paths.type, parentSchema: schema242.properties.paths, data: data3 };
+        let err22 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties.paths.type, parentSchema: schema243.properties.paths, data: data3 };
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
@@ -6654,7 +6708,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
           }
           var valid10 = _errs34 === errors;
           if (!valid10) {
-            let err25 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema242.properties.sites.propertyNames, parentSchema: schema242.properties.sites, data: data11 };
+            let err25 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema243.properties.sites.propertyNames, parentSchema: schema243.properties.sites, data: data11 };
             vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
           }
         }
@@ -6663,7 +6717,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
           if (data12 && typeof data12 == "object" && !Array.isArray(data12)) {
             for (let key4 in data12)
               if (!(key4 === "quota" || key4 === "attachment-slots")) {
-                let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties.sites.additionalProperties, data: data12 };
+                let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema243.properties.sites.additionalProperties, data: data12 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
             if (data12.quota !== void 0) {
@@ -6671,17 +6725,17 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               if (data13 && typeof data13 == "object" && !Array.isArray(data13)) {
                 for (let key5 in data13)
                   if (!(key5 === "volumes" || key5 === "size")) {
-                    let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties.sites.additionalProperties.properties.quota, data: data13 };
+                    let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema243.properties.sites.additionalProperties.properties.quota, data: data13 };
                     vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
                   }
                 if (data13.volumes !== void 0) {
                   let data14 = data13.volumes;
                   if (!(typeof data14 == "number" && !(data14 % 1) && !isNaN(data14) && isFinite(data14))) {
-                    let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema242.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema242.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data14 };
+                    let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema243.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema243.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data14 };
                     vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                   }
                   if (typeof data14 == "number" && isFinite(data14) && (data14 < 0 || isNaN(data14))) {
-                    let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema242.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data14 };
+                    let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema243.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data14 };
                     vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
                   }
                 }
@@ -6698,28 +6752,28 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
                   }
                 }
               } else {
-                let err32 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema242.properties.sites.additionalProperties.properties.quota, data: data13 };
+                let err32 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema243.properties.sites.additionalProperties.properties.quota, data: data13 };
                 vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
               }
             }
             if (data12["attachment-slots"] !== void 0) {
               let data16 = data12["attachment-slots"];
               if (!(typeof data16 == "number" && !(data16 % 1) && !isNaN(data16) && isFinite(data16))) {
-                let err33 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema242.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema242.properties.sites.additionalProperties.properties["attachment-slots"], data: data16 };
+                let err33 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema243.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema243.properties.sites.additionalProperties.properties["attachment-slots"], data: data16 };
                 vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
               }
               if (typeof data16 == "number" && isFinite(data16) && (data16 < 0 || isNaN(data16))) {
-                let err34 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema242.properties.sites.additionalProperties.properties["attachment-slots"], data: data16 };
+                let err34 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema243.properties.sites.additionalProperties.properties["attachment-slots"], data: data16 };
                 vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
               }
             }
           } else {
-            let err35 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties.sites.additionalProperties.type, parentSchema: schema242.properties.sites.additionalProperties, data: data12 };
+            let err35 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties.sites.additionalProperties.type, parentSchema: schema243.properties.sites.additionalProperties, data: data12 };
             vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
           }
         }
       } else {
-        let err36 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties.sites.type, parentSchema: schema242.properties.sites, data: data11 };
+        let err36 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties.sites.type, parentSchema: schema243.properties.sites, data: data11 };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
@@ -6727,7 +6781,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
       let data17 = data.teams;
       if (Array.isArray(data17)) {
         if (data17.length < 1) {
-          let err37 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema242.properties.teams, data: data17 };
+          let err37 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema243.properties.teams, data: data17 };
           vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
         }
         let len0 = data17.length;
@@ -6748,13 +6802,13 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
           outer0: for (; i1--; )
             for (j0 = i1; j0--; )
               if (func0(data17[i1], data17[j0])) {
-                let err40 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema242.properties.teams, data: data17 };
+                let err40 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema243.properties.teams, data: data17 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
                 break outer0;
               }
         }
       } else {
-        let err41 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema242.properties.teams.type, parentSchema: schema242.properties.teams, data: data17 };
+        let err41 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema243.properties.teams.type, parentSchema: schema243.properties.teams, data: data17 };
         vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
       }
     }
@@ -6774,7 +6828,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
           }
           var valid20 = _errs58 === errors;
           if (!valid20) {
-            let err44 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/propertyNames", keyword: "propertyNames", params: { propertyName: key6 }, message: "property name must be valid", schema: schema242.properties.packs.propertyNames, parentSchema: schema242.properties.packs, data: data19 };
+            let err44 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/propertyNames", keyword: "propertyNames", params: { propertyName: key6 }, message: "property name must be valid", schema: schema243.properties.packs.propertyNames, parentSchema: schema243.properties.packs, data: data19 };
             vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
           }
         }
@@ -6782,85 +6836,85 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
           let data20 = data19[key7];
           if (data20 && typeof data20 == "object" && !Array.isArray(data20)) {
             if (data20.repository === void 0) {
-              let err45 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "repository" }, message: "must have required property 'repository'", schema: schema242.properties.packs.additionalProperties.required, parentSchema: schema242.properties.packs.additionalProperties, data: data20 };
+              let err45 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "repository" }, message: "must have required property 'repository'", schema: schema243.properties.packs.additionalProperties.required, parentSchema: schema243.properties.packs.additionalProperties, data: data20 };
               vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
             }
             if (data20.commit === void 0) {
-              let err46 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "commit" }, message: "must have required property 'commit'", schema: schema242.properties.packs.additionalProperties.required, parentSchema: schema242.properties.packs.additionalProperties, data: data20 };
+              let err46 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "commit" }, message: "must have required property 'commit'", schema: schema243.properties.packs.additionalProperties.required, parentSchema: schema243.properties.packs.additionalProperties, data: data20 };
               vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
             }
             if (data20.path === void 0) {
-              let err47 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "path" }, message: "must have required property 'path'", schema: schema242.properties.packs.additionalProperties.required, parentSchema: schema242.properties.packs.additionalProperties, data: data20 };
+              let err47 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "path" }, message: "must have required property 'path'", schema: schema243.properties.packs.additionalProperties.required, parentSchema: schema243.properties.packs.additionalProperties, data: data20 };
               vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
             }
             if (data20.sha256 === void 0) {
-              let err48 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "sha256" }, message: "must have required property 'sha256'", schema: schema242.properties.packs.additionalProperties.required, parentSchema: schema242.properties.packs.additionalProperties, data: data20 };
+              let err48 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/required", keyword: "required", params: { missingProperty: "sha256" }, message: "must have required property 'sha256'", schema: schema243.properties.packs.additionalProperties.required, parentSchema: schema243.properties.packs.additionalProperties, data: data20 };
               vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
             }
             for (let key8 in data20)
               if (!(key8 === "repository" || key8 === "commit" || key8 === "path" || key8 === "sha256")) {
-                let err49 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties.packs.additionalProperties, data: data20 };
+                let err49 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema243.properties.packs.additionalProperties, data: data20 };
                 vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
               }
             if (data20.repository !== void 0) {
               let data21 = data20.repository;
               if (typeof data21 == "string") {
                 if (func10(data21) > 2e3) {
-                  let err50 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/$defs/repositoryAddress/maxLength", keyword: "maxLength", params: { limit: 2e3 }, message: "must NOT have more than 2000 characters", schema: 2e3, parentSchema: schema255, data: data21 };
+                  let err50 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/$defs/repositoryAddress/maxLength", keyword: "maxLength", params: { limit: 2e3 }, message: "must NOT have more than 2000 characters", schema: 2e3, parentSchema: schema256, data: data21 };
                   vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
                 }
-                if (!pattern172.test(data21)) {
-                  let err51 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/$defs/repositoryAddress/pattern", keyword: "pattern", params: { pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$" }, message: `must match pattern "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$"`, schema: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", parentSchema: schema255, data: data21 };
+                if (!pattern173.test(data21)) {
+                  let err51 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/$defs/repositoryAddress/pattern", keyword: "pattern", params: { pattern: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$" }, message: `must match pattern "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$"`, schema: "^(?!.*::)((https://|ssh://([A-Za-z0-9_][A-Za-z0-9._-]*@)?)[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?/|file:///)[A-Za-z0-9._~/%!$&'()*+,;=:@-]+$", parentSchema: schema256, data: data21 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/$defs/repositoryAddress/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema255.type, parentSchema: schema255, data: data21 };
+                let err52 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/repository", schemaPath: "#/$defs/repositoryAddress/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data21 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
             if (data20.commit !== void 0) {
               let data22 = data20.commit;
               if (typeof data22 == "string") {
-                if (!pattern173.test(data22)) {
-                  let err53 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/$defs/commitId/pattern", keyword: "pattern", params: { pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$" }, message: 'must match pattern "^([0-9a-f]{40}|[0-9a-f]{64})$"', schema: "^([0-9a-f]{40}|[0-9a-f]{64})$", parentSchema: schema256, data: data22 };
+                if (!pattern174.test(data22)) {
+                  let err53 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/$defs/commitId/pattern", keyword: "pattern", params: { pattern: "^([0-9a-f]{40}|[0-9a-f]{64})$" }, message: 'must match pattern "^([0-9a-f]{40}|[0-9a-f]{64})$"', schema: "^([0-9a-f]{40}|[0-9a-f]{64})$", parentSchema: schema257, data: data22 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err54 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/$defs/commitId/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema256.type, parentSchema: schema256, data: data22 };
+                let err54 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/commit", schemaPath: "#/$defs/commitId/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema257.type, parentSchema: schema257, data: data22 };
                 vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
             if (data20.path !== void 0) {
               let data23 = data20.path;
               if (typeof data23 == "string") {
-                if (!pattern161.test(data23)) {
-                  let err55 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/path", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema244, data: data23 };
+                if (!pattern162.test(data23)) {
+                  let err55 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/path", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema245, data: data23 };
                   vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
                 }
               } else {
-                let err56 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/path", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema244.type, parentSchema: schema244, data: data23 };
+                let err56 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/path", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema245.type, parentSchema: schema245, data: data23 };
                 vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
               }
             }
             if (data20.sha256 !== void 0) {
               let data24 = data20.sha256;
               if (typeof data24 == "string") {
-                if (!pattern175.test(data24)) {
-                  let err57 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/$defs/digest/pattern", keyword: "pattern", params: { pattern: "^[0-9a-f]{64}$" }, message: 'must match pattern "^[0-9a-f]{64}$"', schema: "^[0-9a-f]{64}$", parentSchema: schema258, data: data24 };
+                if (!pattern176.test(data24)) {
+                  let err57 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/$defs/digest/pattern", keyword: "pattern", params: { pattern: "^[0-9a-f]{64}$" }, message: 'must match pattern "^[0-9a-f]{64}$"', schema: "^[0-9a-f]{64}$", parentSchema: schema259, data: data24 };
                   vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
                 }
               } else {
-                let err58 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/$defs/digest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema258.type, parentSchema: schema258, data: data24 };
+                let err58 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1") + "/sha256", schemaPath: "#/$defs/digest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data24 };
                 vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
               }
             }
           } else {
-            let err59 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties.packs.additionalProperties.type, parentSchema: schema242.properties.packs.additionalProperties, data: data20 };
+            let err59 = { instancePath: instancePath + "/packs/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/packs/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties.packs.additionalProperties.type, parentSchema: schema243.properties.packs.additionalProperties, data: data20 };
             vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
           }
         }
       } else {
-        let err60 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties.packs.type, parentSchema: schema242.properties.packs, data: data19 };
+        let err60 = { instancePath: instancePath + "/packs", schemaPath: "#/properties/packs/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties.packs.type, parentSchema: schema243.properties.packs, data: data19 };
         vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
       }
     }
@@ -6869,34 +6923,34 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
       if (data25 && typeof data25 == "object" && !Array.isArray(data25)) {
         for (let key9 in data25)
           if (!(key9 === "volumes" || key9 === "servers" || key9 === "tiers" || key9 === "sites" || key9 === "types" || key9 === "power")) {
-            let err61 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties["provider-list"], data: data25 };
+            let err61 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema243.properties["provider-list"], data: data25 };
             vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
           }
         if (data25.volumes !== void 0) {
           let data26 = data25.volumes;
           if (data26 && typeof data26 == "object" && !Array.isArray(data26)) {
             if (data26.size === void 0) {
-              let err62 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema242.properties["provider-list"].properties.volumes.required, parentSchema: schema242.properties["provider-list"].properties.volumes, data: data26 };
+              let err62 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema243.properties["provider-list"].properties.volumes.required, parentSchema: schema243.properties["provider-list"].properties.volumes, data: data26 };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
             for (let key10 in data26)
               if (!(key10 === "rows" || key10 === "id" || key10 === "name" || key10 === "size" || key10 === "tier" || key10 === "site" || key10 === "server" || key10 === "boot")) {
-                let err63 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties["provider-list"].properties.volumes, data: data26 };
+                let err63 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema243.properties["provider-list"].properties.volumes, data: data26 };
                 vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
               }
             if (data26.rows !== void 0) {
               let data27 = data26.rows;
               if (typeof data27 == "string") {
                 if (func10(data27) > 200) {
-                  let err64 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data27 };
+                  let err64 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data27 };
                   vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
                 }
                 if (func10(data27) < 1) {
-                  let err65 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data27 };
+                  let err65 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data27 };
                   vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
                 }
               } else {
-                let err66 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data27 };
+                let err66 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data27 };
                 vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
               }
             }
@@ -6904,15 +6958,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data28 = data26.id;
               if (typeof data28 == "string") {
                 if (func10(data28) > 200) {
-                  let err67 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data28 };
+                  let err67 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data28 };
                   vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
                 }
                 if (func10(data28) < 1) {
-                  let err68 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data28 };
+                  let err68 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data28 };
                   vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
                 }
               } else {
-                let err69 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data28 };
+                let err69 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data28 };
                 vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
               }
             }
@@ -6920,15 +6974,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data29 = data26.name;
               if (typeof data29 == "string") {
                 if (func10(data29) > 200) {
-                  let err70 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data29 };
+                  let err70 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data29 };
                   vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
                 }
                 if (func10(data29) < 1) {
-                  let err71 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data29 };
+                  let err71 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data29 };
                   vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
                 }
               } else {
-                let err72 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data29 };
+                let err72 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data29 };
                 vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
               }
             }
@@ -6936,43 +6990,43 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data30 = data26.size;
               if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
                 if (data30.field === void 0) {
-                  let err73 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "field" }, message: "must have required property 'field'", schema: schema242.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema242.properties["provider-list"].properties.volumes.properties.size, data: data30 };
+                  let err73 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "field" }, message: "must have required property 'field'", schema: schema243.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema243.properties["provider-list"].properties.volumes.properties.size, data: data30 };
                   vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
                 }
                 if (data30.unit === void 0) {
-                  let err74 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "unit" }, message: "must have required property 'unit'", schema: schema242.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema242.properties["provider-list"].properties.volumes.properties.size, data: data30 };
+                  let err74 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "unit" }, message: "must have required property 'unit'", schema: schema243.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema243.properties["provider-list"].properties.volumes.properties.size, data: data30 };
                   vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
                 }
                 for (let key11 in data30)
                   if (!(key11 === "field" || key11 === "unit")) {
-                    let err75 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties["provider-list"].properties.volumes.properties.size, data: data30 };
+                    let err75 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema243.properties["provider-list"].properties.volumes.properties.size, data: data30 };
                     vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
                   }
                 if (data30.field !== void 0) {
                   let data31 = data30.field;
                   if (typeof data31 == "string") {
                     if (func10(data31) > 200) {
-                      let err76 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data31 };
+                      let err76 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data31 };
                       vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
                     }
                     if (func10(data31) < 1) {
-                      let err77 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data31 };
+                      let err77 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data31 };
                       vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
                     }
                   } else {
-                    let err78 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data31 };
+                    let err78 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data31 };
                     vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
                   }
                 }
                 if (data30.unit !== void 0) {
                   let data32 = data30.unit;
                   if (!(data32 === "B" || data32 === "KiB" || data32 === "MiB" || data32 === "GiB" || data32 === "TiB" || data32 === "kB" || data32 === "MB" || data32 === "GB" || data32 === "TB")) {
-                    let err79 = { instancePath: instancePath + "/provider-list/volumes/size/unit", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/properties/unit/enum", keyword: "enum", params: { allowedValues: schema242.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum }, message: "must be equal to one of the allowed values", schema: schema242.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum, parentSchema: schema242.properties["provider-list"].properties.volumes.properties.size.properties.unit, data: data32 };
+                    let err79 = { instancePath: instancePath + "/provider-list/volumes/size/unit", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/properties/unit/enum", keyword: "enum", params: { allowedValues: schema243.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum }, message: "must be equal to one of the allowed values", schema: schema243.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum, parentSchema: schema243.properties["provider-list"].properties.volumes.properties.size.properties.unit, data: data32 };
                     vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
                   }
                 }
               } else {
-                let err80 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.volumes.properties.size.type, parentSchema: schema242.properties["provider-list"].properties.volumes.properties.size, data: data30 };
+                let err80 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties["provider-list"].properties.volumes.properties.size.type, parentSchema: schema243.properties["provider-list"].properties.volumes.properties.size, data: data30 };
                 vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
               }
             }
@@ -6980,15 +7034,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data33 = data26.tier;
               if (typeof data33 == "string") {
                 if (func10(data33) > 200) {
-                  let err81 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data33 };
+                  let err81 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data33 };
                   vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
                 }
                 if (func10(data33) < 1) {
-                  let err82 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data33 };
+                  let err82 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data33 };
                   vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
                 }
               } else {
-                let err83 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data33 };
+                let err83 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data33 };
                 vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
               }
             }
@@ -6996,15 +7050,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data34 = data26.site;
               if (typeof data34 == "string") {
                 if (func10(data34) > 200) {
-                  let err84 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data34 };
+                  let err84 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data34 };
                   vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
                 }
                 if (func10(data34) < 1) {
-                  let err85 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data34 };
+                  let err85 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data34 };
                   vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
                 }
               } else {
-                let err86 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data34 };
+                let err86 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data34 };
                 vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
               }
             }
@@ -7012,15 +7066,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data35 = data26.server;
               if (typeof data35 == "string") {
                 if (func10(data35) > 200) {
-                  let err87 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data35 };
+                  let err87 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data35 };
                   vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
                 }
                 if (func10(data35) < 1) {
-                  let err88 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data35 };
+                  let err88 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data35 };
                   vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
                 }
               } else {
-                let err89 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data35 };
+                let err89 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data35 };
                 vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
               }
             }
@@ -7028,20 +7082,20 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data36 = data26.boot;
               if (typeof data36 == "string") {
                 if (func10(data36) > 200) {
-                  let err90 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data36 };
+                  let err90 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data36 };
                   vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
                 }
                 if (func10(data36) < 1) {
-                  let err91 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data36 };
+                  let err91 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data36 };
                   vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
                 }
               } else {
-                let err92 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data36 };
+                let err92 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data36 };
                 vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
               }
             }
           } else {
-            let err93 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.volumes.type, parentSchema: schema242.properties["provider-list"].properties.volumes, data: data26 };
+            let err93 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties["provider-list"].properties.volumes.type, parentSchema: schema243.properties["provider-list"].properties.volumes, data: data26 };
             vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
           }
         }
@@ -7050,22 +7104,22 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
           if (data37 && typeof data37 == "object" && !Array.isArray(data37)) {
             for (let key12 in data37)
               if (!(key12 === "rows" || key12 === "id" || key12 === "name" || key12 === "site" || key12 === "type" || key12 === "power" || key12 === "boot")) {
-                let err94 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema242.properties["provider-list"].properties.servers, data: data37 };
+                let err94 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema243.properties["provider-list"].properties.servers, data: data37 };
                 vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
               }
             if (data37.rows !== void 0) {
               let data38 = data37.rows;
               if (typeof data38 == "string") {
                 if (func10(data38) > 200) {
-                  let err95 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data38 };
+                  let err95 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data38 };
                   vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
                 }
                 if (func10(data38) < 1) {
-                  let err96 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data38 };
+                  let err96 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data38 };
                   vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
                 }
               } else {
-                let err97 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data38 };
+                let err97 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data38 };
                 vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
               }
             }
@@ -7073,15 +7127,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data39 = data37.id;
               if (typeof data39 == "string") {
                 if (func10(data39) > 200) {
-                  let err98 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data39 };
+                  let err98 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data39 };
                   vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
                 }
                 if (func10(data39) < 1) {
-                  let err99 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data39 };
+                  let err99 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data39 };
                   vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
                 }
               } else {
-                let err100 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data39 };
+                let err100 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data39 };
                 vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
               }
             }
@@ -7089,15 +7143,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data40 = data37.name;
               if (typeof data40 == "string") {
                 if (func10(data40) > 200) {
-                  let err101 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data40 };
+                  let err101 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data40 };
                   vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
                 }
                 if (func10(data40) < 1) {
-                  let err102 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data40 };
+                  let err102 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data40 };
                   vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
                 }
               } else {
-                let err103 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data40 };
+                let err103 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data40 };
                 vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
               }
             }
@@ -7105,15 +7159,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data41 = data37.site;
               if (typeof data41 == "string") {
                 if (func10(data41) > 200) {
-                  let err104 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data41 };
+                  let err104 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data41 };
                   vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
                 }
                 if (func10(data41) < 1) {
-                  let err105 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data41 };
+                  let err105 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data41 };
                   vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
                 }
               } else {
-                let err106 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data41 };
+                let err106 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data41 };
                 vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
               }
             }
@@ -7121,15 +7175,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data42 = data37.type;
               if (typeof data42 == "string") {
                 if (func10(data42) > 200) {
-                  let err107 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data42 };
+                  let err107 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data42 };
                   vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
                 }
                 if (func10(data42) < 1) {
-                  let err108 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data42 };
+                  let err108 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data42 };
                   vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
                 }
               } else {
-                let err109 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data42 };
+                let err109 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data42 };
                 vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
               }
             }
@@ -7137,15 +7191,15 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data43 = data37.power;
               if (typeof data43 == "string") {
                 if (func10(data43) > 200) {
-                  let err110 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data43 };
+                  let err110 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data43 };
                   vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
                 }
                 if (func10(data43) < 1) {
-                  let err111 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data43 };
+                  let err111 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data43 };
                   vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
                 }
               } else {
-                let err112 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data43 };
+                let err112 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data43 };
                 vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
               }
             }
@@ -7153,20 +7207,20 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               let data44 = data37.boot;
               if (typeof data44 == "string") {
                 if (func10(data44) > 200) {
-                  let err113 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema259, data: data44 };
+                  let err113 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema260, data: data44 };
                   vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
                 }
                 if (func10(data44) < 1) {
-                  let err114 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema259, data: data44 };
+                  let err114 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema260, data: data44 };
                   vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
                 }
               } else {
-                let err115 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema259.type, parentSchema: schema259, data: data44 };
+                let err115 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema260.type, parentSchema: schema260, data: data44 };
                 vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
               }
             }
           } else {
-            let err116 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.servers.type, parentSchema: schema242.properties["provider-list"].properties.servers, data: data37 };
+            let err116 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties["provider-list"].properties.servers.type, parentSchema: schema243.properties["provider-list"].properties.servers, data: data37 };
             vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
           }
         }
@@ -7186,7 +7240,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           else {
-            let err119 = { instancePath: instancePath + "/provider-list/tiers", schemaPath: "#/properties/provider-list/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.tiers.type, parentSchema: schema242.properties["provider-list"].properties.tiers, data: data45 };
+            let err119 = { instancePath: instancePath + "/provider-list/tiers", schemaPath: "#/properties/provider-list/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties["provider-list"].properties.tiers.type, parentSchema: schema243.properties["provider-list"].properties.tiers, data: data45 };
             vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
           }
         }
@@ -7206,7 +7260,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           else {
-            let err122 = { instancePath: instancePath + "/provider-list/sites", schemaPath: "#/properties/provider-list/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.sites.type, parentSchema: schema242.properties["provider-list"].properties.sites, data: data47 };
+            let err122 = { instancePath: instancePath + "/provider-list/sites", schemaPath: "#/properties/provider-list/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties["provider-list"].properties.sites.type, parentSchema: schema243.properties["provider-list"].properties.sites, data: data47 };
             vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
           }
         }
@@ -7226,7 +7280,7 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           else {
-            let err125 = { instancePath: instancePath + "/provider-list/types", schemaPath: "#/properties/provider-list/properties/types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.types.type, parentSchema: schema242.properties["provider-list"].properties.types, data: data49 };
+            let err125 = { instancePath: instancePath + "/provider-list/types", schemaPath: "#/properties/provider-list/properties/types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties["provider-list"].properties.types.type, parentSchema: schema243.properties["provider-list"].properties.types, data: data49 };
             vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
           }
         }
@@ -7236,27 +7290,27 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
             for (let key16 in data51) {
               let data52 = data51[key16];
               if (!(data52 === "running" || data52 === "stopped")) {
-                let err126 = { instancePath: instancePath + "/provider-list/power/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/provider-list/properties/power/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema242.properties["provider-list"].properties.power.additionalProperties.enum }, message: "must be equal to one of the allowed values", schema: schema242.properties["provider-list"].properties.power.additionalProperties.enum, parentSchema: schema242.properties["provider-list"].properties.power.additionalProperties, data: data52 };
+                let err126 = { instancePath: instancePath + "/provider-list/power/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/provider-list/properties/power/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema243.properties["provider-list"].properties.power.additionalProperties.enum }, message: "must be equal to one of the allowed values", schema: schema243.properties["provider-list"].properties.power.additionalProperties.enum, parentSchema: schema243.properties["provider-list"].properties.power.additionalProperties, data: data52 };
                 vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
               }
             }
           else {
-            let err127 = { instancePath: instancePath + "/provider-list/power", schemaPath: "#/properties/provider-list/properties/power/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].properties.power.type, parentSchema: schema242.properties["provider-list"].properties.power, data: data51 };
+            let err127 = { instancePath: instancePath + "/provider-list/power", schemaPath: "#/properties/provider-list/properties/power/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties["provider-list"].properties.power.type, parentSchema: schema243.properties["provider-list"].properties.power, data: data51 };
             vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
           }
         }
       } else {
-        let err128 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.properties["provider-list"].type, parentSchema: schema242.properties["provider-list"], data: data25 };
+        let err128 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.properties["provider-list"].type, parentSchema: schema243.properties["provider-list"], data: data25 };
         vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
       }
     }
   } else {
-    let err129 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema242.type, parentSchema: schema242, data };
+    let err129 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema243.type, parentSchema: schema243, data };
     vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
   }
-  return validate194.errors = vErrors, errors === 0;
+  return validate195.errors = vErrors, errors === 0;
 }
-validate194.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate195.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var survey = validate67, schema125 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "survey.json", title: "SurveyFile", description: "What a server's own tools show to be there, at one time: what `ullage survey add` keeps of it in surveys/SERVER.json.", type: "object", additionalProperties: !1, required: ["format", "server", "at", "tools", "unseen", "devices", "volume-groups", "file-systems"], properties: { format: { type: "string", enum: ["ullage-survey-1"], description: "The version of this format." }, server: { $ref: "common.json#/$defs/name", description: "The server, as the estate names it." }, at: { $ref: "#/$defs/time", description: "When it was taken." }, tools: { title: "SurveyTools", type: "object", propertyNames: { pattern: "^[a-z0-9][a-z0-9._-]{0,31}$" }, additionalProperties: { type: "string", maxLength: 64, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, description: "The tools that were asked, each with its version, where it says one." }, unseen: { type: "array", items: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, uniqueItems: !0, description: "What could not be seen, for want of a tool or of a privilege. Of these nothing is said to be missing." }, devices: { type: "array", description: "The disks, and the partitions and other block devices on them, by name.", items: { $ref: "#/$defs/device" } }, "volume-groups": { type: "array", description: "The volume groups, by name.", items: { $ref: "#/$defs/volumeGroup" } }, "file-systems": { type: "array", description: "The file systems and swap areas, by device.", items: { $ref: "#/$defs/fileSystem" } } }, $defs: { time: { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, bytes: { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, text: { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, device: { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } }, volumeGroup: { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, "first-extent": { $ref: "#/$defs/bytes", description: "Where on the device its first extent begins." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } }, fileSystem: { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name; of a logical volume, group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } } } }, pattern57 = new RegExp("^[a-z0-9][a-z0-9._-]{0,31}$", "u"), schema128 = { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } };
 function validate68(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate68.evaluated;
@@ -8129,17 +8183,17 @@ function validate67(data, { instancePath = "", parentData, parentDataProperty, r
   return validate67.errors = vErrors, errors === 0;
 }
 validate67.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate195, schema277 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule.", examples: ["growth-step"] }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for.", examples: ["plates-1"] }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right.", examples: ["one-off import"] }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it.", examples: ["head of imagery"] }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern182 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
-function validate195(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate195.evaluated;
+var waivers = validate196, schema278 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule.", examples: ["growth-step"] }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for.", examples: ["plates-1"] }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right.", examples: ["one-off import"] }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it.", examples: ["head of imagery"] }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern183 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
+function validate196(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate196.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.waivers === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema277.required, parentSchema: schema277, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema278.required, parentSchema: schema278, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (key0 !== "waivers") {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema277, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema278, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.waivers !== void 0) {
@@ -8150,32 +8204,32 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
           let data1 = data0[i0];
           if (data1 && typeof data1 == "object" && !Array.isArray(data1)) {
             if (data1.rule === void 0) {
-              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema277.properties.waivers.items.required, parentSchema: schema277.properties.waivers.items, data: data1 };
+              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema278.properties.waivers.items.required, parentSchema: schema278.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
             if (data1.subject === void 0) {
-              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema277.properties.waivers.items.required, parentSchema: schema277.properties.waivers.items, data: data1 };
+              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema278.properties.waivers.items.required, parentSchema: schema278.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
             if (data1.reason === void 0) {
-              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema277.properties.waivers.items.required, parentSchema: schema277.properties.waivers.items, data: data1 };
+              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema278.properties.waivers.items.required, parentSchema: schema278.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
             if (data1["approved-by"] === void 0) {
-              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema277.properties.waivers.items.required, parentSchema: schema277.properties.waivers.items, data: data1 };
+              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema278.properties.waivers.items.required, parentSchema: schema278.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             if (data1.from === void 0) {
-              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema277.properties.waivers.items.required, parentSchema: schema277.properties.waivers.items, data: data1 };
+              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema278.properties.waivers.items.required, parentSchema: schema278.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
             if (data1.until === void 0) {
-              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema277.properties.waivers.items.required, parentSchema: schema277.properties.waivers.items, data: data1 };
+              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema278.properties.waivers.items.required, parentSchema: schema278.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
-              if (!func1.call(schema277.properties.waivers.items.properties, key1)) {
-                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema277.properties.waivers.items, data: data1 };
+              if (!func1.call(schema278.properties.waivers.items.properties, key1)) {
+                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema278.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data1.rule !== void 0) {
@@ -8217,26 +8271,26 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
             if (data1.kind !== void 0) {
               let data5 = data1.kind;
               if (typeof data5 != "string") {
-                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema277.properties.waivers.items.properties.kind.type, parentSchema: schema277.properties.waivers.items.properties.kind, data: data5 };
+                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema278.properties.waivers.items.properties.kind.type, parentSchema: schema278.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
               if (!(data5 === "estate" || data5 === "site" || data5 === "team" || data5 === "label" || data5 === "scope" || data5 === "server" || data5 === "volume" || data5 === "volume-group" || data5 === "file-system" || data5 === "branch")) {
-                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema277.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema277.properties.waivers.items.properties.kind.enum, parentSchema: schema277.properties.waivers.items.properties.kind, data: data5 };
+                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema278.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema278.properties.waivers.items.properties.kind.enum, parentSchema: schema278.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
             if (data1["up-to"] !== void 0) {
               let data6 = data1["up-to"];
               if (typeof data6 != "string" && !(typeof data6 == "number" && isFinite(data6))) {
-                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema277.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema277.properties.waivers.items.properties["up-to"].type, parentSchema: schema277.properties.waivers.items.properties["up-to"], data: data6 };
+                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema278.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema278.properties.waivers.items.properties["up-to"].type, parentSchema: schema278.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
               if (typeof data6 == "number" && isFinite(data6) && (data6 < 0 || isNaN(data6))) {
-                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema277.properties.waivers.items.properties["up-to"], data: data6 };
+                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema278.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
-              if (typeof data6 == "string" && !pattern182.test(data6)) {
-                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema277.properties.waivers.items.properties["up-to"], data: data6 };
+              if (typeof data6 == "string" && !pattern183.test(data6)) {
+                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema278.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
             }
@@ -8289,22 +8343,22 @@ function validate195(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           } else {
-            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema277.properties.waivers.items.type, parentSchema: schema277.properties.waivers.items, data: data1 };
+            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema278.properties.waivers.items.type, parentSchema: schema278.properties.waivers.items, data: data1 };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
         }
       } else {
-        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema277.properties.waivers.type, parentSchema: schema277.properties.waivers, data: data0 };
+        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema278.properties.waivers.type, parentSchema: schema278.properties.waivers, data: data0 };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
   } else {
-    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema277.type, parentSchema: schema277, data };
+    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema278.type, parentSchema: schema278, data };
     vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
   }
-  return validate195.errors = vErrors, errors === 0;
+  return validate196.errors = vErrors, errors === 0;
 }
-validate195.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate196.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var validators = { "audit-record": audit_record, estate, gathered, "price-list": price_list, procedure, "provider-survey": provider_survey, "rule-pack": rule_pack, settings, survey, waivers };
 export {
   audit_record,

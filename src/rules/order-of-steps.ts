@@ -1,0 +1,120 @@
+import { type Change, isAttachmentChange } from '../change/change.ts';
+import { type Subject, subjectKey } from '../estate/estate.ts';
+import { type SnaggedStep, snaggedSteps, wayOut } from '../runbook/snag.ts';
+import type { Step } from '../runbook/step.ts';
+import { type ChangeRule, everyDeclaredKind } from './rule.ts';
+
+export const orderOfSteps: ChangeRule<'order-of-steps'> = {
+  name: 'order-of-steps',
+  about: 'change',
+  level: 'error',
+  refuses:
+    'Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, the contents of a volume group that would have to be moved between sites.',
+  why: 'Both ends can be right and the way between them not be there: two servers that swap volumes need a slot to spare for as long as that takes. Whoever finds that out halfway has unmounted and detached already.',
+  advice:
+    'Change it in two branches, or keep a spare volume or attachment slot for the way. `ullage steps` shows where the steps come to a halt.',
+  parameters: {},
+  needs: [],
+  usesSteps: true,
+  looksAt: () => everyDeclaredKind,
+  examples: {
+    fails: {
+      story: 'A group changes its only volume for another, on a server that has no slot for both.',
+      main: `servers:
+  scanner: { power: running, attachment-slots: 1 }
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+volume-groups:
+  plates: { extent: 64 MiB, members: [plates-1], file-systems: { /plates: { size: 30 GiB, type: xfs } } }
+attachments:
+  - { volume: plates-1, server: scanner }
+`,
+      branch: `servers:
+  scanner: { power: running, attachment-slots: 1 }
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+volume-groups:
+  plates: { extent: 64 MiB, members: [plates-2], file-systems: { /plates: { size: 30 GiB, type: xfs } } }
+attachments:
+  - { volume: plates-2, server: scanner }
+`,
+      entry: '{ rule: order-of-steps }',
+    },
+    passes: {
+      story: 'With a slot to spare, the new volume comes beside the old one.',
+      main: `servers:
+  scanner: { power: running, attachment-slots: 2 }
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+volume-groups:
+  plates: { extent: 64 MiB, members: [plates-1], file-systems: { /plates: { size: 30 GiB, type: xfs } } }
+attachments:
+  - { volume: plates-1, server: scanner }
+`,
+      branch: `servers:
+  scanner: { power: running, attachment-slots: 2 }
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+volume-groups:
+  plates: { extent: 64 MiB, members: [plates-2], file-systems: { /plates: { size: 30 GiB, type: xfs } } }
+attachments:
+  - { volume: plates-2, server: scanner }
+`,
+      entry: '{ rule: order-of-steps }',
+    },
+  },
+  check: () =>
+    function* ({ changes, steps = [] }) {
+      for (const snagged of snaggedSteps(steps)) {
+        const { step, snag } = snagged;
+        const change = changeAt(snagged, changes);
+        if (change === undefined) return;
+        yield {
+          subject: step.subject,
+          place: change.place,
+          facet: `${snag.kind} ${step.key}`,
+          message: messageOf(snagged),
+          advice: wayOut(snag),
+        };
+      }
+    },
+};
+
+/** What comes to a halt with a step; a branch that does is one, so that any change in scope will do where none is about it. */
+function changeAt({ circle }: SnaggedStep, changes: readonly Change[]): Change | undefined {
+  const names = new Set(circle.flatMap(({ subject, server }) => keysOf(subject, server)));
+  return changes.find((change) => changedBy(change).some((key) => names.has(key))) ?? changes[0];
+}
+
+const keysOf = (subject: Subject, server: string | undefined): readonly string[] => [
+  subjectKey(subject),
+  ...(server === undefined ? [] : [subjectKey({ kind: 'server', name: server })]),
+];
+
+/** What a change is about, and the servers between which something moves. */
+function changedBy(change: Change): readonly string[] {
+  const servers = !isAttachmentChange(change)
+    ? []
+    : change.kind === 'handed-over'
+      ? [change.from, change.to]
+      : [change.server];
+  return [change.subject, ...servers.map((name) => ({ kind: 'server' as const, name }))].map(subjectKey);
+}
+
+function messageOf({ step, snag, circle }: SnaggedStep): string {
+  switch (snag.kind) {
+    case 'circle':
+      return `no order of the steps carries this out, since these wait for one another in a circle: ${circle.map(quotedStep).join('; ')}`;
+    case 'apart':
+      return `no step carries this out, since the members of volume group ${snag.group} are at another site then: ${quotedStep(step)}`;
+    case 'no-slot':
+      return `no order of the steps carries this out, since all attachment slots of ${snag.server} are taken by then and none can be freed before: ${quotedStep(step)}`;
+  }
+}
+
+/** By its number among the steps, and the first of what it says. */
+const quotedStep = ({ number, does }: Step): string => `step ${number}, ${does.replace(/[;,].*$|\.$/, '')}`;
