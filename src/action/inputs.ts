@@ -1,5 +1,7 @@
 /** The action's inputs, as the workflow gives them. All that is wrong with them is said at once. */
+import { resolve } from 'node:path';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { alike } from '../git/tree.ts';
 import { type ReportFormat, reportFormats } from '../report/report.ts';
 import { annotationsOfALevel } from './limits.ts';
 
@@ -68,13 +70,21 @@ export function readInputs(read: ReadInput): Outcome<Inputs> {
 function reportLines(text: string): Outcome<readonly ReportTo[]> {
   const reports: ReportTo[] = [];
   const problems: Problem[] = [];
+  const files = new Set<string>();
   const lines = text.split('\n').map((each) => each.trim());
   for (const line of lines.filter((each) => each !== '')) {
     const equals = line.indexOf('=');
     const format = reportFormats.find((known) => known === line.slice(0, Math.max(0, equals)));
     const path = line.slice(equals + 1).trim();
-    if (format !== undefined && path !== '') reports.push({ format, path });
-    else {
+    if (format !== undefined && path !== '' && !files.has(alike(resolve(path)))) {
+      reports.push({ format, path });
+      files.add(alike(resolve(path)));
+    } else if (format !== undefined && path !== '') {
+      problems.push({
+        message: `the input reports names the file ${JSON.stringify(path)} for several reports`,
+        advice: 'Name a file for each, since one would be written over the other.',
+      });
+    } else {
       problems.push({
         message: `the input reports has the line ${JSON.stringify(line)}`,
         advice: `Write each line as FORMAT=PATH, with one of ${reportFormats.join(', ')}.`,

@@ -18,8 +18,9 @@ import {
   unreadSentence,
 } from '../report/report.ts';
 import type { AttestFlags } from './attestation.ts';
-import { dayOf, type Finished, type ReportFlags, reportProblem, terminal, writeReport } from './edge.ts';
+import { dayOf, type Finished, type ReportFlags, terminal, writeReport } from './edge.ts';
 import { staleSchemas } from './editor-schemas.ts';
+import { pathProblems } from './report-paths.ts';
 import { treeAt, withRepository } from './repository.ts';
 
 export interface GateOptions {
@@ -174,9 +175,10 @@ const exitCodes = { pass: 0, fail: 1, 'not judged': 2 } as const;
 /** Judges once, writes every report that is asked for, and gives the one to print. */
 export async function runGate(flags: GateFlags): Promise<Finished> {
   const clock = new Date();
-  const inTheWay = (await Promise.all(flags.report.map(({ path }) => reportProblem(path)))).filter(
-    (problem) => problem !== undefined,
-  );
+  const inTheWay = await pathProblems([
+    ...flags.report.map(({ path }) => path),
+    ...(flags.attest === undefined ? [] : [flags.attest]),
+  ]);
   if (inTheWay.length > 0) {
     const judgement = notJudged(inTheWay, '');
     return {

@@ -1,6 +1,15 @@
 /** Ullage itself fails, or cannot say what it found: neither is ever a verdict. */
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, openSync, readFileSync, rmSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  openSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
@@ -167,6 +176,45 @@ describe('the command as a process', () => {
     );
     expect([status, stdout]).toEqual([2, '']);
     expect(stderr).toMatch(/^not judged: Ullage itself failed: put in\. .*\n$/);
+  });
+
+  it('writes no report over another, however the file is spelled, and none to a dash', () => {
+    const repository = grown();
+    const at = (name: string): string => join(repository.dir, '.git', name);
+    writeFileSync(at('old.json'), '');
+    symlinkSync(at('old.json'), at('link.json'));
+    const run = (...reports: readonly string[]) =>
+      spawnSync(
+        process.execPath,
+        [program, ...gate(repository), ...reports.flatMap((each) => ['--report', each])],
+        { encoding: 'utf8', timeout: 20_000 },
+      );
+    for (const [one, other] of [
+      ['a', 'a'],
+      ['a', '../.git/a'],
+      ['a', 'A'],
+      ['old.json', 'link.json'],
+    ] as const) {
+      const { status, stdout } = run(`json=${at(one)}`, `html=${join(repository.dir, '.git')}/${other}`);
+      expect([one, other, status]).toEqual([one, other, 2]);
+      expect(stdout.replaceAll(/\s+/g, ' ')).toMatch(
+        /is given for 2 reports|are one file, and each is given for a report/,
+      );
+      expect([at('a'), at('A')].filter(existsSync)).toEqual([]);
+      expect(readFileSync(at('old.json'), 'utf8')).toBe('');
+    }
+    const attested = spawnSync(
+      process.execPath,
+      [program, ...gate(repository), '--report', `json=${at('a')}`, '--attest', at('a')],
+      { encoding: 'utf8' },
+    );
+    expect([attested.status, existsSync(at('a'))]).toEqual([2, false]);
+    const dash = run('html=-');
+    expect([dash.status, dash.stdout]).toEqual([
+      2,
+      expect.stringContaining('- names no file to write a report to'),
+    ]);
+    expect(run('json=/dev/null', 'sarif=/dev/null').status).not.toBe(2);
   });
 
   it('ends at once where a report cannot be written, and says which', () => {
