@@ -183,7 +183,7 @@ function ofPush({ name, payload }: EventContext, chosen: ChosenByHand): Outcome<
 function ofDispatch({ name, payload, sha }: EventContext, chosen: ChosenByHand): Outcome<EventRequest> {
   const main = textAt(payload, 'repository', 'default_branch');
   if ((chosen.base === undefined && main === '') || (chosen.head === undefined && !isObjectId(sha))) {
-    return err(incomplete(name, 'repository.default_branch, and a commit to judge'));
+    return err(incomplete(name, 'repository.default_branch and a commit to judge'));
   }
   const ref = textAt(payload, 'ref');
   return ok({

@@ -151,7 +151,7 @@ export const propertyOf = (value: unknown, key: string): unknown =>
 
 const whys: Readonly<Record<number, string>> = {
   401: 'the token is not valid',
-  403: 'the token may not write comments: the job needs `pull-requests: write` under `permissions:`, and a run for a fork is never given it',
+  403: 'the token may not write comments; the job needs `pull-requests: write` under `permissions:`, and a run for a fork is never given it',
   404: 'this token cannot see the pull request',
   410: 'comments are turned off',
   422: 'the host refuses the comment',
@@ -172,7 +172,7 @@ function failed(error: unknown, method: string): RequestFailed {
     });
   }
   const said = propertyOf(propertyOf(response, 'data'), 'message');
-  const answer = `${method} answered ${status}${typeof said === 'string' ? `, ${clipped(said, 200)}` : ''}`;
+  const answer = `${method} answered ${status}${typeof said === 'string' ? `, ${clipped(said, 200).replace(/\.$/, '')}` : ''}`;
   const header = (name: string): string | undefined => {
     const value = propertyOf(propertyOf(response, 'headers'), name);
     return value === undefined ? undefined : String(value);
@@ -192,7 +192,7 @@ function failed(error: unknown, method: string): RequestFailed {
   }
   if (status === 403 && isLocked(said)) {
     return new RequestFailed(
-      `the conversation of the pull request is locked, and this token may not comment on it: unlock it, or read the summary (${answer})`,
+      `the conversation of the pull request is locked, and this token may not comment on it; unlock it, or read the summary (${answer})`,
       { answered: status },
     );
   }

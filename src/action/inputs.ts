@@ -37,7 +37,7 @@ export function readInputs(read: ReadInput): Outcome<Inputs> {
     const known = [usual, ...others].find((each) => each === text);
     if (known === undefined) {
       problems.push({
-        message: `the input ${name} is ${JSON.stringify(text)}`,
+        message: `the input ${name} cannot be ${JSON.stringify(text)}`,
         advice: `Write ${[usual, ...others].map((each) => `\`${each}\``).join(' or ')}.`,
       });
     }
@@ -48,7 +48,7 @@ export function readInputs(read: ReadInput): Outcome<Inputs> {
   const annotations = given('annotations') ?? String(annotationsOfALevel);
   if (!/^\d{1,2}$/.test(annotations) || Number(annotations) > annotationsOfALevel) {
     problems.push({
-      message: `the input annotations is ${JSON.stringify(annotations)}`,
+      message: `the input annotations cannot be ${JSON.stringify(annotations)}`,
       advice: `Write a whole number from 0 to ${annotationsOfALevel}, which is all that the host shows of one level.`,
     });
   }
@@ -86,7 +86,7 @@ function reportLines(text: string): Outcome<readonly ReportTo[]> {
       });
     } else {
       problems.push({
-        message: `the input reports has the line ${JSON.stringify(line)}`,
+        message: `the input reports cannot have the line ${JSON.stringify(line)}`,
         advice: `Write each line as FORMAT=PATH, with one of ${reportFormats.join(', ')}.`,
       });
     }

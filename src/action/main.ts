@@ -199,7 +199,7 @@ function setOutputs(judgement: Judgement, paths: readonly string[]): void {
 async function comment(host: Host, inputs: Inputs, run: Run): Promise<readonly string[]> {
   if (!inputs.comment) return [];
   const { pullRequest } = run;
-  const instead = 'This summary replaces the comment on the pull request:';
+  const instead = 'This summary stands in for the comment on the pull request:';
   if (pullRequest === undefined) return [`${instead} the event ${host.event} is not about one.`];
   if (inputs.token === undefined) return [`${instead} the action was given no token.`];
   const api = { url: host.apiUrl, token: inputs.token, author: inputs.commentAuthor };

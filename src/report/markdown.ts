@@ -102,7 +102,7 @@ const sectionParts = ({ title, blocks }: Section): SectionParts => ({
 function blockPieces(block: Block): Pieces {
   switch (block.kind) {
     case 'sentence':
-      return { head: undefined, between: '', pieces: [() => markdownText(block.text)] };
+      return { head: undefined, between: '', pieces: [() => markdownAdvice(block.text)] };
     case 'entries':
       return { head: undefined, between: '\n', pieces: block.entries.map((entry) => () => entryItem(entry)) };
     case 'table': {

@@ -247,7 +247,7 @@ describe('the comment', () => {
     const { body } = JSON.parse(seen[2]?.body ?? '{}');
     expect(body.startsWith(`${marker}\n## `)).toBe(true);
     expect(body).toContain('imagery-limit');
-    expect(ran.summary).not.toContain('replaces the comment');
+    expect(ran.summary).not.toContain('stands in for the comment');
     const log = ran.log.replaceAll(/^::add-mask::.*$/gm, '');
     expect(log).not.toContain('a-secret-token');
     expect(log).not.toContain(Buffer.from('x-access-token:a-secret-token').toString('base64'));
@@ -279,7 +279,7 @@ describe('the comment', () => {
       );
       close();
       expect([failing?.code, passing?.code]).toEqual([1, 0]);
-      for (const ran of [failing, passing]) expect(ran?.summary).toContain('replaces the comment');
+      for (const ran of [failing, passing]) expect(ran?.summary).toContain('stands in for the comment');
     },
   );
 });

@@ -72,14 +72,14 @@ describe('the inputs', () => {
       reports: 'json=a.json\nsarif\npdf=b.pdf\n=c\njson=\nhtml=./A.json',
     });
     expect(refused.ok ? [] : refused.problems.map(({ message }) => message)).toEqual([
-      'the input reports has the line "sarif"',
-      'the input reports has the line "pdf=b.pdf"',
-      'the input reports has the line "=c"',
-      'the input reports has the line "json="',
+      'the input reports cannot have the line "sarif"',
+      'the input reports cannot have the line "pdf=b.pdf"',
+      'the input reports cannot have the line "=c"',
+      'the input reports cannot have the line "json="',
       'the input reports names the file "./A.json" for several reports',
-      'the input annotations is "11"',
-      'the input fail-on is "x"',
-      'the input comment is "yes"',
+      'the input annotations cannot be "11"',
+      'the input fail-on cannot be "x"',
+      'the input comment cannot be "yes"',
     ]);
   });
 

@@ -82,6 +82,16 @@ describe('Markdown for a page on a code host', () => {
     expect(kindsOf(reportMarkdown(broken))).toContain('fence');
   });
 
+  it('shows a command that a sentence of ours names as code, whole', () => {
+    const code = [tidied, raised, broken].flatMap((judgement) =>
+      tokensOf(reportMarkdown(judgement)).flatMap(({ type, content }) =>
+        type === 'code_inline' ? [content] : [],
+      ),
+    );
+    expect(code).toContain('ullage steps');
+    expect(code.filter((each) => each.includes('`'))).toEqual([]);
+  });
+
   it('says what the terminal says', () => {
     const words = (text: string): string => text.replace(/[\s:|]+/g, ' ');
     for (const judgement of [tidied, raised]) {
