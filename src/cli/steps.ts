@@ -3,7 +3,8 @@ import { readFile } from 'node:fs/promises';
 import { text } from 'node:stream/consumers';
 import { judgeAgainstMain } from '../audit/against-main.ts';
 import { offer } from '../base/nearest.ts';
-import { err, type Outcome, ok } from '../base/problem.ts';
+import { err, type Outcome, ok, type PartialOutcome, whatHolds } from '../base/problem.ts';
+import { counted } from '../base/wording.ts';
 import { bareSettings } from '../estate/settings.ts';
 import { resolveRevisions } from '../git/compare.ts';
 import type { Tree } from '../git/tree.ts';
@@ -41,10 +42,11 @@ export async function runSteps(flags: StepsFlags): Promise<Finished> {
     return { output, code: 2, reason: summaryLine(judgement) };
   }
   const { runbook, changes } = judgement;
-  const done = file === undefined ? ok(new Set<number>()) : await ticksIn(file, runbook);
+  const ticks = file === undefined ? ok(new Set<number>()) : await ticksIn(file, runbook);
   const asked = server === undefined ? ok(undefined) : serverOf(server, runbook);
-  const problems = [...(done.ok ? [] : done.problems), ...(asked.ok ? [] : asked.problems)];
-  if (!done.ok || !asked.ok)
+  const problems = [...(ticks.ok ? [] : ticks.problems), ...(asked.ok ? [] : asked.problems)];
+  const done = whatHolds(ticks);
+  if (done === undefined || !asked.ok)
     return { output: reportProblems(problems, terminal(flags)), code: 2, reason: 'nothing was told' };
   if (surveys?.ok === false)
     return {
@@ -53,17 +55,18 @@ export async function runSteps(flags: StepsFlags): Promise<Finished> {
       reason: 'a survey cannot be read',
     };
   const surveyed =
-    surveys === undefined
-      ? []
-      : surveyedTicks({ steps: runbook, changes, done: done.value, ...surveys.value });
+    surveys === undefined ? [] : surveyedTicks({ steps: runbook, changes, done, ...surveys.value });
   const overview = {
     judged: judgement,
-    done: done.value,
+    done,
+    problems,
     surveyed,
     ...(server === undefined ? {} : { server }),
     ...(by === undefined ? {} : { by }),
   };
   const output = reportSteps(overview, format, terminal(flags));
+  if (problems.length > 0)
+    return { output, code: 2, reason: `${counted(problems.length, 'tick')} cannot be so` };
   if (judgement.verdict === 'fail') return { output, code: 1, reason: summaryLine(judgement) };
   return surveyed.length === 0
     ? { output, code: 0 }
@@ -104,7 +107,7 @@ async function surveyedIn(tree: Tree, { base, head }: ReadingPair, on: string): 
   return ok({ before: beside(base), after: beside(head) });
 }
 
-async function ticksIn(file: string, steps: readonly Step[]): Promise<Outcome<ReadonlySet<number>>> {
+async function ticksIn(file: string, steps: readonly Step[]): Promise<PartialOutcome<ReadonlySet<number>>> {
   try {
     return readTicks(file === '-' ? await text(process.stdin) : await readFile(file, 'utf8'), file, steps);
   } catch (error) {

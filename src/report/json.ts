@@ -320,7 +320,7 @@ const ruleReport = (
   place: origin.kind === 'shipped' ? null : placedIn(place, policyFrom),
 });
 
-const problemReport = ({ message, advice, place, revision, excerpt }: Problem): ProblemReport => ({
+export const problemReport = ({ message, advice, place, revision, excerpt }: Problem): ProblemReport => ({
   message,
   advice,
   place:

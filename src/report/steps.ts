@@ -1,4 +1,5 @@
 /** The steps of a judged branch alone: as text, a check-list in Markdown, JSON, a page, or a graph. */
+import type { Problem } from '../base/problem.ts';
 import { cautions, counted } from '../base/wording.ts';
 import type { Judged } from '../policy/judgement.ts';
 import { courseOf } from '../runbook/course.ts';
@@ -9,12 +10,13 @@ import type { SurveyedTick } from '../runbook/surveyed-ticks.ts';
 import { remaining } from '../runbook/ticks.ts';
 import { drawReport, type Screen } from './draw.ts';
 import type { StepsReport } from './generated/steps.ts';
-import { stepReport } from './json.ts';
+import { problemReport, stepReport } from './json.ts';
 import { jsonText } from './json-text.ts';
 import { drawMarkdown } from './markdown.ts';
 import { mermaid } from './mermaid.ts';
 import { advice, line, sentence } from './model/blocks.ts';
 import type { ReportModel, Section } from './model/model.ts';
+import { problemSections } from './model/problems.ts';
 import { stepsQuestion } from './model/question.ts';
 import { stepBackSection } from './model/step-back.ts';
 import { fullStepEntries } from './model/step-entries.ts';
@@ -32,6 +34,8 @@ export interface StepsOverview {
   readonly judged: Judged;
   /** The numbers of the steps that are done. */
   readonly done: ReadonlySet<number>;
+  /** What is wrong with the ticks, which are taken as far as they hold. */
+  readonly problems?: readonly Problem[];
   /** What surveys show against the ticks, where ticks were given. */
   readonly surveyed?: readonly SurveyedTick[];
   /** Of which server steps are wanted, and by whom; all where left out. */
@@ -63,13 +67,13 @@ export const wanted = ({ judged, server, by }: StepsOverview): readonly Step[] =
   );
 
 function stepsModel(overview: StepsOverview): ReportModel {
-  const { judged, done, server, by } = overview;
+  const { judged, done, server, by, problems = [] } = overview;
   const { verdict, runbook, question } = judged;
   const shown = wanted(overview);
   const { left, next } = remaining(runbook, done);
   const isWhole = server === undefined && by === undefined;
   return {
-    tone: verdict === 'fail' ? 'fails' : 'plain',
+    tone: verdict === 'fail' || problems.length > 0 ? 'fails' : 'plain',
     headline: headlineOf(overview),
     fields: [
       ...(done.size === 0
@@ -88,8 +92,9 @@ function stepsModel(overview: StepsOverview): ReportModel {
     ],
     sections:
       runbook.length === 0
-        ? []
+        ? problemSections(problems)
         : [
+            ...problemSections(problems),
             ...surveyedSection(overview.surveyed ?? []),
             ...cautionSection(shown),
             listed(overview, shown, question),
@@ -98,8 +103,10 @@ function stepsModel(overview: StepsOverview): ReportModel {
   };
 }
 
-function headlineOf({ judged: { verdict, runbook }, done }: StepsOverview): string {
-  if (runbook.length === 0) return 'There is nothing to carry out';
+function headlineOf({ judged: { verdict, runbook }, done, problems = [] }: StepsOverview): string {
+  if (runbook.length === 0 && problems.length === 0) return 'There is nothing to carry out';
+  if (problems.length > 0)
+    return `${counted(problems.length, 'tick')} cannot be so: what is left is shown as far as the others hold`;
   if (verdict === 'fail') return `The verdict is fail: do not carry out any of these ${runbook.length} steps`;
   return done.size === 0
     ? `${counted(runbook.length, 'step')} to carry out`
@@ -146,6 +153,7 @@ function stepsJson(overview: StepsOverview): StepsReport {
     currency: cost.currencyBefore,
     done: runbook.filter(({ number }) => done.has(number)).map(stepId),
     next: remaining(runbook, done).next.map(({ number }) => number),
+    problems: (overview.problems ?? []).map(problemReport),
     surveyed: (overview.surveyed ?? []).map(({ number, kind, shown }) => ({
       number,
       kind,

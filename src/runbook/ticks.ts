@@ -20,7 +20,7 @@ const idIn = /`([0-9a-f]{10})`/;
 
 /**
  * The numbers of the steps that are done. What is ticked and is no step, or waits for one that is not ticked, is a
- * problem at its place: nothing is taken for done that cannot be.
+ * problem at its place: nothing is taken for done that cannot be, beside the problems either.
  *
  * @param steps in order, as `runbookOf` gives them
  * @param file the path that places name
@@ -62,7 +62,15 @@ export function readTicks(
       advice: 'Find out how it stands; tick what is done, and take back the tick of what is not.',
     });
   }
-  return outcomeOf(new Set(done.keys()), problems);
+  return outcomeOf(standing(steps, new Set(done.keys())), problems);
+}
+
+/** Of what is ticked, what waits for nothing that is not, near or far. */
+function standing(steps: readonly Step[], ticked: ReadonlySet<number>): ReadonlySet<number> {
+  const done = new Set<number>();
+  for (const { number, after } of steps)
+    if (ticked.has(number) && after.every((each) => done.has(each))) done.add(number);
+  return done;
 }
 
 const unknownTick = ({ id, place }: Tick): Problem => ({

@@ -171,9 +171,22 @@ describe('a check-list of steps', () => {
     const repository = growing();
     const list = await printed(repository);
     const last = (list.match(/^- \[ \] \*\*(\d+)/gm) ?? []).length;
-    const path = kept(repository, list.replace(`- [ ] **${last}`, `- [x] **${last}`));
+    const path = kept(
+      repository,
+      list.replace(`- [ ] **${last}`, `- [x] **${last}`).replace('- [ ] **1**', '- [x] **1**'),
+    );
     const { code, out } = await stepsOf(repository, '--done', path);
     expect([code, out]).toEqual([2, expect.stringContaining('which must be done first')]);
+    // What is left is shown all the same: the tick that holds, and none that does not.
+    const again = await stepsOf(repository, '--format', 'markdown', '--done', path);
+    expect([again.code, again.out.match(/^- \[x\] \*\*\d+/gm)]).toEqual([2, ['- [x] **1']]);
+    const { done, problems } = JSON.parse(
+      (await stepsOf(repository, '--format', 'json', '--done', path)).out,
+    );
+    expect([done, problems]).toEqual([
+      [expect.any(String)],
+      [expect.objectContaining({ message: expect.stringContaining('which must be done first') })],
+    ]);
   });
 
   it('is refused as a list of another change once the branch is another', async () => {
@@ -183,6 +196,7 @@ describe('a check-list of steps', () => {
     repository.commit('grow them otherwise');
     const { code, out } = await stepsOf(repository, '--done', kept(repository, list));
     expect([code, out]).toEqual([2, expect.stringContaining('is none of this change')]);
+    expect(out).toContain('Grow volume plates-1 from');
   });
 
   it('that is not there, or is none, is said to be so', async () => {

@@ -56,6 +56,10 @@ export interface StepsReport {
     message: string;
   }[];
   /**
+   * What is wrong with the ticks, and where; `done` has what of them holds.
+   */
+  problems: ProblemReport[];
+  /**
    * The longest chain of steps in which each waits for the one before it.
    */
   longest: Number[];
@@ -141,6 +145,48 @@ export interface Commit1 {
    * A commit, or `worktree`, or `nothing`.
    */
   commit: string;
+}
+/**
+ * One problem.
+ */
+export interface ProblemReport {
+  /**
+   * What is wrong.
+   */
+  message: string;
+  /**
+   * What to do.
+   */
+  advice: string;
+  /**
+   * Where; null where the whole revision is meant.
+   */
+  place: PlaceReport | null;
+  /**
+   * The source line; null where there is none.
+   */
+  excerpt: string | null;
+}
+/**
+ * A place in a file of a revision.
+ */
+export interface PlaceReport {
+  /**
+   * Which revision the file is of; null where that is not known. What the head no longer has is shown at its place on the base.
+   */
+  revision: 'base' | 'head' | null;
+  /**
+   * The file, from the root of the repository, with `/`.
+   */
+  file: string;
+  /**
+   * The line, from 1.
+   */
+  line: number;
+  /**
+   * The column in UTF-16 units, from 1.
+   */
+  column: number;
 }
 /**
  * The step.
