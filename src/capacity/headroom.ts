@@ -36,8 +36,8 @@ export interface EstateHeadroom {
 /**
  * Every room that the estate and its settings tell of.
  *
- * @param previous that of an estate which may share groups and volumes with this one, by the same measurements; their
- *   rooms are carried on
+ * @param previous that of an estate which may share servers, groups and volumes with this one, by the same measurements and
+ *   settings; their rooms are carried on
  * @param measured what stands in for estimates
  */
 export function headroomOf(
@@ -46,25 +46,29 @@ export function headroomOf(
   previous?: EstateHeadroom,
   measured?: MeasuredCapacity,
 ): EstateHeadroom {
-  const known = previous === undefined ? noRooms : groupRoomsOf(previous);
+  const known = previous === undefined ? noRooms : roomsAt('volume-group', previous);
   const groups = [...estate.groups.values()].sort(byName).map((group) => {
     const room = isShared(group, estate, previous?.estate) ? known.get(group.name) : undefined;
     return room ?? groupRoom(group, fillOf({ estate, group, measured }));
   });
-  return {
-    estate,
-    rooms: [
-      ...quotaRooms(estate, settings),
-      ...slotRooms(estate, settings, [...estate.servers.values()].sort(byName)),
-      ...groups,
-    ],
-  };
+  const knownSlots = previous === undefined ? noRooms : roomsAt('attachment-slots', previous);
+  const slots = [...estate.servers.values()].sort(byName).flatMap((server) => {
+    const room = holdsTheSame(server, estate, previous?.estate) ? knownSlots.get(server.name) : undefined;
+    return room ?? slotRooms(estate, settings, [server]);
+  });
+  return { estate, rooms: [...quotaRooms(estate, settings), ...slots, ...groups] };
 }
 
 const noRooms: ReadonlyMap<string, Room> = new Map();
 
-const groupRoomsOf = ({ rooms }: EstateHeadroom): ReadonlyMap<string, Room> =>
-  new Map(rooms.flatMap((each) => (each.layer === 'volume-group' ? [[each.subject.name, each]] : [])));
+const roomsAt = (layer: Layer, { rooms }: EstateHeadroom): ReadonlyMap<string, Room> =>
+  new Map(rooms.flatMap((each) => (each.layer === layer ? [[each.subject.name, each]] : [])));
+
+/** Whether two estates have the very same server, with the very same volumes on it. */
+const holdsTheSame = (server: Server, estate: Estate, other: Estate | undefined): boolean =>
+  other !== undefined &&
+  other.servers.get(server.name) === server &&
+  other.held.get(server.name) === estate.held.get(server.name);
 
 /** Whether two estates hold the very same group on the very same volumes, each of which may be declared elsewhere. */
 const isShared = (group: VolumeGroup, estate: Estate, other: Estate | undefined): boolean =>

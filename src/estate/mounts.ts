@@ -12,7 +12,11 @@ export function mountProblems(draft: Draft): readonly Problem[] {
 
 /** A volume and a group of one name, each with a file system at one mount point: nothing would tell the two apart. */
 function namesakes({ coming, volumes, groups }: Draft): readonly Problem[] {
-  const names = new Set(coming.flatMap((part) => [...part.volumes, ...part.groups].map(({ name }) => name)));
+  const names = new Set<string>();
+  for (const part of coming) {
+    for (const { name, fileSystem } of part.volumes) if (fileSystem !== undefined) names.add(name);
+    for (const { name } of part.groups) names.add(name);
+  }
   return [...names].flatMap((name): readonly Problem[] => {
     const own = volumes.get(name)?.fileSystem;
     const twin = groups.get(name)?.fileSystems.find(({ mount }) => mount === own?.mount);

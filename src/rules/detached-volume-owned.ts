@@ -133,13 +133,13 @@ function idleBy(estate: Estate, volume: Volume, cost: EstateCost): string | unde
   const holders = estate.holders.get(volume.name) ?? [];
   if (holders.length === 0) return 'unattached and';
   const unused = holders.every(({ server }) => {
+    if (estate.servers.get(server)?.power !== 'stopped') return false;
     const monthly = cost.servers.get(server)?.monthly;
-    return estate.servers.get(server)?.power === 'stopped' && (monthly === undefined || monthly.isZero());
+    return monthly === undefined || monthly.isZero();
   });
+  if (!unused) return undefined;
   const names = holders.map(({ server }) => server).sort();
-  return unused
-    ? `attached only to ${names.join(', ')}, which ${names.length === 1 ? 'is stopped and costs' : 'are stopped and cost'} nothing; the volume itself is`
-    : undefined;
+  return `attached only to ${names.join(', ')}, which ${names.length === 1 ? 'is stopped and costs' : 'are stopped and cost'} nothing; the volume itself is`;
 }
 
 /** The volumes that stopped servers hold. */
