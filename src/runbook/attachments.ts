@@ -84,7 +84,12 @@ export function bring(
   const lent = draft.want(`lend ${volume}`, 'attach-for-a-while', subject, {
     server,
     words: { group },
-    after: [...fetched(sides, volume, server), ...taken, `replaced ${volume}`],
+    after: [
+      ...fetched(sides, volume, server),
+      ...taken,
+      `replaced ${volume}`,
+      ...leftBefore(sides, volume, server),
+    ],
   });
   const seen = draft.want(`see-lent ${volume}`, 'see-device', subject, {
     server,
@@ -101,6 +106,13 @@ export function bring(
   for (const each of [`start ${server}`, `move-server ${server}`, `delete-server ${server}`])
     draft.wait(each, [returned]);
   return { server, after: [seen] };
+}
+
+/** A member is taken out of its former group while all of that is in one place, unless that is where it goes. */
+function leftBefore(sides: Sides, volume: string, server: string): readonly string[] {
+  const group = sides.groupBefore(volume);
+  if (group === undefined || sides.leavesAt(sides.headName('groups', group.name)) === server) return [];
+  return outOfGroup(sides, volume, group);
 }
 
 /** What stays with a server goes from there to where its group is, and comes back. */
