@@ -20,7 +20,7 @@ import { problemSections } from './model/problems.ts';
 import { stepsQuestion } from './model/question.ts';
 import { stepBackSection } from './model/step-back.ts';
 import { fullStepEntries } from './model/step-entries.ts';
-import { checklistOf, courseSentences, opening, waitsOf } from './model/steps.ts';
+import { checklistOf, courseSentences, opening, stepEntries, waitsOf } from './model/steps.ts';
 import { surveyedSection } from './model/surveyed-ticks.ts';
 import { judgedSentence } from './model/verdict.ts';
 import { drawPage } from './page/document.ts';
@@ -97,6 +97,7 @@ function stepsModel(overview: StepsOverview): ReportModel {
             ...problemSections(problems),
             ...surveyedSection(overview.surveyed ?? []),
             ...cautionSection(shown),
+            ...elsewhere(overview, shown),
             listed(overview, shown, question),
             ...stepBackSection(runbook, done),
           ],
@@ -111,6 +112,23 @@ function headlineOf({ judged: { verdict, runbook }, done, problems = [] }: Steps
   return done.size === 0
     ? `${counted(runbook.length, 'step')} to carry out`
     : `${done.size} of ${counted(runbook.length, 'step')} done`;
+}
+
+/** What others do first: who carries out the steps of one server has to know what to wait for. */
+function elsewhere({ judged, done }: StepsOverview, shown: readonly Step[]): readonly Section[] {
+  const numbers = new Set(shown.map(({ number }) => number));
+  const awaited = new Set(shown.flatMap(({ after }) => after));
+  const first = judged.runbook.filter(
+    ({ number }) => awaited.has(number) && !numbers.has(number) && !done.has(number),
+  );
+  return first.length === 0
+    ? []
+    : [
+        {
+          title: 'First, elsewhere',
+          blocks: [{ kind: 'entries', entries: stepEntries(first).map((each) => ({ ...each, fields: [] })) }],
+        },
+      ];
 }
 
 const cautionSection = (shown: readonly Step[]): readonly Section[] =>

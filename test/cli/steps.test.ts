@@ -48,6 +48,9 @@ const inJson = async (repository: TestRepository, ...more: readonly string[]) =>
 const numbers = (report: { steps: { step: { number: number } }[] }): readonly number[] =>
   report.steps.map(({ step }) => step.number);
 
+const waits = (report: { steps: { step: { after: number[] } }[] }): readonly number[] =>
+  report.steps.flatMap(({ step }) => step.after);
+
 describe('ullage steps', () => {
   it('says of each step what comes first, what is to be seen then, how to step back, and what is billed', async () => {
     const { code, out } = await stepsOf(growing());
@@ -91,6 +94,18 @@ describe('ullage steps', () => {
     const guests = await inJson(repository, '--server', 'plate-archive');
     expect(guests.steps.length).toBeGreaterThan(0);
     for (const { step } of guests.steps) expect(step.server).toBe('plate-archive');
+    // What others do first is named, and not listed among them.
+    const shown = new Set(numbers(guests));
+    const awaited = waits(guests).filter((each) => !shown.has(each));
+    const { out } = await stepsOf(repository, '--server', 'plate-archive', '--format', 'markdown');
+    const [, first = ''] =
+      out
+        .split(/^### /m)
+        .filter((each) => each.startsWith('First, elsewhere'))[0]
+        ?.split('elsewhere') ?? [];
+    const named = [...first.matchAll(/^- \*\*(\d+)\*\*/gm)].map(([, number]) => Number(number));
+    expect(awaited.length).toBeGreaterThan(0);
+    expect(named).toEqual([...new Set(awaited)].sort((a, b) => a - b));
   });
 
   it('of a server whose name has a slip are refused with the near name', async () => {

@@ -105,7 +105,7 @@ export function opening(
  * Three volumes grown take the same three steps each: what their steps have in common is said at the first of them.
  * A step that loses data says all of it again.
  */
-function stepEntries(runbook: readonly Step[]): readonly Entry[] {
+export function stepEntries(runbook: readonly Step[]): readonly Entry[] {
   const saidAt = new Map<string, number>();
   return runbook.map((step) => {
     const { number, after } = step;
