@@ -27,6 +27,8 @@ export interface View {
   readonly width: number;
   readonly scheme: 'light' | 'dark';
   readonly media: 'screen' | 'print';
+  /** Off, where a reader has them off. */
+  readonly scripts?: boolean;
 }
 
 export interface Opened {
@@ -42,9 +44,13 @@ const address = 'https://gannet-point.example/page.html';
 export async function opened(
   browser: Browser,
   html: string,
-  { width, scheme, media }: View,
+  { width, scheme, media, scripts = true }: View,
 ): Promise<Opened> {
-  const context = await browser.newContext({ viewport: { width, height: 900 }, colorScheme: scheme });
+  const context = await browser.newContext({
+    viewport: { width, height: 900 },
+    colorScheme: scheme,
+    javaScriptEnabled: scripts,
+  });
   const page = await context.newPage();
   const asked: string[] = [];
   const said: string[] = [];

@@ -4,6 +4,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { visible } from '../../src/base/visible.ts';
 import { subtractMoney } from '../../src/price/money.ts';
+import { drawPage } from '../../src/report/page/document.ts';
 import { judgementPage } from '../../src/report/page/judgement.ts';
 import { hostile } from '../report/hostile.ts';
 import { judged, mainFiles, mixed, platesGrown } from '../report/sample.ts';
@@ -70,6 +71,25 @@ describe.skipIf(executable === undefined)('in a browser', () => {
       }
       expect(asked).toEqual([]);
       expect(said).toEqual([]);
+    });
+  });
+
+  it.each(Object.entries(stories))('%s can be read whole with scripts switched off', async (_, make) => {
+    const html = await make();
+    const unseen = `[...document.querySelectorAll('main *, header *, footer *')].filter((each) => each.localName !== 'script'
+      && !each.closest('svg, details:not([open]) > :not(summary)') && each.textContent.trim() !== '' && !each.checkVisibility())
+      .map((each) => each.outerHTML.slice(0, 200))`;
+    const texts = "document.querySelector('main').textContent";
+    const withScript = await using(html, wide, ({ page }) => page.evaluate<string>(texts));
+    await using(html, { ...wide, scripts: false }, async ({ page, asked, said }) => {
+      expect(await page.evaluate<string[]>(unseen)).toEqual([]);
+      // What scripts add are ways to sort and to search, never a word of the report.
+      const alone = await page.evaluate<string>(texts);
+      expect(withScript.replaceAll('Show only what holds', '')).toBe(alone);
+      expect(
+        await page.evaluate<number>("document.querySelectorAll('th button, input[type=search]').length"),
+      ).toBe(0);
+      expect([asked, said]).toEqual([[], []]);
     });
   });
 
@@ -156,9 +176,48 @@ describe.skipIf(executable === undefined)('in a browser', () => {
       );
       // 3 volumes grown to 50 GiB beside a boot volume of 50 GiB: a quarter each.
       expect(shares['plate-scanner']).toEqual([...Array(3).fill('touched 25%'), 'thing 25%']);
+      // All servers lie on one scale: as wide beside each other as they are large.
+      const servers = await page.evaluate<{ size: number; width: number; room: number }[]>(
+        `[...document.querySelectorAll('.estate tbody tr')].map((row) => ({ size: Number(row.querySelector('td.figure data').value),
+          width: row.querySelector('svg').getBoundingClientRect().width, room: row.querySelector('p').getBoundingClientRect().width }))`,
+      );
+      const largest = Math.max(...servers.map(({ size }) => size));
+      expect(new Set(servers.map(({ size }) => size)).size).toBeGreaterThan(1);
+      for (const { size, width, room } of servers) expect(width / room).toBeCloseTo(size / largest, 2);
       for (const name of ['depths-1', 'ledger-books', 'master-plates']) expect(texts).toContain(name);
       expect(texts).toContain('plates-1 50 GiB bulk (changed)');
     });
+  });
+
+  it('leaves out what is already on main before the steps, and says so where it stood', () => {
+    const entries = (word: string, count: number) => ({
+      kind: 'entries' as const,
+      entries: Array.from({ length: count }, (_, index) => ({
+        text: `${word} ${index} ${'x'.repeat(1000)}`,
+        fields: [],
+      })),
+    });
+    const html = drawPage(
+      {
+        tone: 'plain',
+        headline: 'pass',
+        fields: [],
+        sections: [
+          { title: 'Already on main', blocks: [entries('finding', 10_000)], yields: 1 },
+          { title: 'Steps', blocks: [entries('step', 6000)] },
+        ],
+      },
+      'ullage gate --format json',
+    );
+    expect(Buffer.byteLength(html)).toBeLessThan(10_000_000);
+    expect(html).toContain('step 5999 ');
+    expect(html.indexOf('finding 0 ')).toBeLessThan(html.indexOf('step 0 '));
+    const [, findings = '', steps = ''] = html.split('<section');
+    const kept = findings.split('<li').length - 1;
+    expect(findings).toContain(
+      `${10_000 - kept} more are left out of this page. <code>ullage gate --format json</code>`,
+    );
+    expect(steps).not.toContain('left out');
   });
 
   it('opens with 10,000 findings and 20,000 volumes, under 10 MB, and says what it leaves out', async () => {

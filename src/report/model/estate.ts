@@ -26,6 +26,7 @@ export function estateSection(shown: EstateShown): readonly Section[] {
   return [
     {
       title: 'The estate, drawn by size',
+      yields: 4,
       blocks: [
         sentence(
           'Of each server, volumes are in the first row, volume groups in the second and file systems in the third, each above what lies on it.',

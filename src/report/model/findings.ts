@@ -7,7 +7,7 @@ import type { Waiver } from '../../policy/policy.ts';
 import type { Level } from '../../rules/rule.ts';
 import { advice, at, atRevision, entries, line } from './blocks.ts';
 import { leaveWords, outgrownWords } from './coverage.ts';
-import type { Entry, Section, Tone } from './model.ts';
+import type { Entry, Excerpt, Section, Tone } from './model.ts';
 
 const groups = ['fails', 'warns', 'on main', 'waived', 'fixed'] as const;
 
@@ -68,7 +68,17 @@ export const findingSections = (grouped: Grouped, lineAt: LineAt): readonly Sect
     title: titles[group],
     blocks: [entries(findings.map((finding) => findingEntry(finding, group, lineAt)))],
     lists: 'finding',
+    yields: yields[group],
   }));
+
+/** What nobody has to do anything about for this change can be spared before the changes and their steps. */
+const yields: Readonly<Record<FindingGroup, number>> = {
+  fails: 0,
+  warns: 0,
+  'on main': 1,
+  waived: 2,
+  fixed: 3,
+};
 
 const tones: Readonly<Record<Level, Tone>> = { error: 'fails', warning: 'caution', note: 'plain' };
 
@@ -82,11 +92,10 @@ function findingEntry(finding: Finding, group: FindingGroup, lineAt: LineAt): En
   const { level, message, place, baselineState, waiver } = finding;
   const open = isOpen(group);
   const leave = leaveWords(finding);
-  const source = lineAt(place);
   return {
     tag: { word: level, tone: open ? tones[level] : 'plain' },
     text: `${ruleOf(finding)}: ${message}`,
-    excerpt: source === undefined ? undefined : { source, place },
+    excerpt: excerptAt(place, lineAt),
     fields: [
       atRevision(place),
       ...(baselineState === 'updated'
@@ -101,6 +110,25 @@ function findingEntry(finding: Finding, group: FindingGroup, lineAt: LineAt): En
         : [line('waiver', outgrownWords(finding.outgrown, finding.held))]),
       ...(open ? [advice('advice', adviceOf(finding))] : []),
     ],
+  };
+}
+
+/** So many lines to either side of the one that is meant. */
+const around = 3;
+
+function excerptAt(place: RevisionPlace, lineAt: LineAt): Excerpt | undefined {
+  const source = lineAt(place);
+  if (source === undefined) return undefined;
+  const lines = (from: number, until: number): readonly string[] =>
+    Array.from({ length: Math.max(0, until - from) }, (_, index) =>
+      lineAt({ ...place, line: from + index }),
+    ).filter((each) => each !== undefined);
+  const { line: at } = place;
+  return {
+    source,
+    place,
+    before: lines(Math.max(1, at - around), at),
+    after: lines(at + 1, at + 1 + around),
   };
 }
 

@@ -26,6 +26,14 @@ export type Field =
   | { readonly label: string; readonly form: 'example'; readonly command: string; readonly source: string }
   | { readonly label: string; readonly form: 'place'; readonly place: Place; readonly note: string };
 
+/** The line that is meant, with some that stand about it where they are known. */
+export interface Excerpt {
+  readonly source: string;
+  readonly place: Place;
+  readonly before?: readonly string[];
+  readonly after?: readonly string[];
+}
+
 export interface Entry {
   /** Its number, where entries are in an order that counts. */
   readonly number?: number;
@@ -34,7 +42,7 @@ export interface Entry {
   readonly done?: boolean;
   readonly tag?: Tag | undefined;
   readonly text: string;
-  readonly excerpt?: { readonly source: string; readonly place: Place } | undefined;
+  readonly excerpt?: Excerpt | undefined;
   readonly fields: readonly Field[];
 }
 
@@ -99,6 +107,8 @@ export interface Section {
   readonly brief?: readonly Block[];
   /** What its entries are, where there may be too many of them for a screen. */
   readonly lists?: 'problem' | 'finding';
+  /** Where a page has no room for all, what yields most is cut first; left out, it is cut last. */
+  readonly yields?: number;
 }
 
 /** The first lines answer: the headline, then a few labelled lines. The sections follow. */

@@ -84,7 +84,7 @@ function drawEntry({ number, tag, text, excerpt: source, fields }: Entry, ticked
     ticked && number !== undefined
       ? html`<label><input type="checkbox" value="${number}"> ${said}</label>`
       : html`<p>${said}</p>`
-  }${source === undefined ? undefined : excerpt(source.source, source.place)}${
+  }${source === undefined ? undefined : excerpt(source)}${
     fields.length === 0 ? undefined : html`<dl>${fields.map(drawField)}</dl>`
   }</li>
 `;

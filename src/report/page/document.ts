@@ -10,7 +10,7 @@ import { patterns } from './patterns.ts';
 
 /**
  * The most bytes of a page's entries and rows, so that the whole is under 10 MB; what has no room is left out by count,
- * with a pointer to the whole. So much of it is kept for the last section.
+ * with a pointer to the whole. So much of it is kept for the section that yields most, so that something of it is there.
  */
 const room = { all: 9_300_000, last: 2_800_000 };
 
@@ -29,7 +29,7 @@ const securityPolicy = [
 export function drawPage(model: ReportModel, whole: string): string {
   const { tone, headline, fields, sections } = model;
   const titled = sections.filter(({ title }) => title !== '');
-  const drawing: Drawing = { left: room.all - room.last, whole };
+  const drawn = drawSections(sections, whole);
   const page = html`<!DOCTYPE html>
 <html lang="en">
 <head>
@@ -50,10 +50,7 @@ ${fields.length === 0 ? undefined : html`<dl class="answers">${fields.map(drawFi
 ${titled.length < 2 ? undefined : contents(titled)}
 </header>
 <main id="main" tabindex="-1">
-${sections.map((section, index) => {
-  if (index === sections.length - 1) drawing.left = Math.max(0, drawing.left) + room.last;
-  return drawSection(section, titled.indexOf(section), drawing);
-})}
+${sections.map((section) => drawn.get(section))}
 </main>
 <footer><p>All figures, for programs: <code>${whole}</code>.</p></footer>
 ${own('script', pageScript)}
@@ -72,6 +69,19 @@ const toneClasses = {
 
 const contents = (sections: readonly Section[]): Html =>
   html`<nav aria-label="Contents"><ol>${sections.map(({ title }, index) => html`<li><a href="#part-${index + 1}">${title}</a></li>`)}</ol></nav>`;
+
+/** Drawn in the order in which they may take room, which is not that of the page: what can be spared comes last. */
+function drawSections(sections: readonly Section[], whole: string): ReadonlyMap<Section, Html> {
+  const titled = sections.filter(({ title }) => title !== '');
+  const drawing: Drawing = { left: room.all - room.last, whole };
+  const drawn = new Map<Section, Html>();
+  const ordered = [...sections].sort((a, b) => (a.yields ?? 0) - (b.yields ?? 0));
+  for (const [index, section] of ordered.entries()) {
+    if (index === ordered.length - 1) drawing.left = Math.max(0, drawing.left) + room.last;
+    drawn.set(section, drawSection(section, titled.indexOf(section), drawing));
+  }
+  return drawn;
+}
 
 const drawSection = ({ title, blocks }: Section, index: number, drawing: Drawing): Html =>
   index === -1
