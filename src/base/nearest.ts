@@ -20,6 +20,13 @@ export function nearestWord(word: string, known: readonly string[]): string | un
   return distance(short, nearest) <= near ? nearest : undefined;
 }
 
+/** The known words that are nearest, the nearest first. */
+export function nearestWords(word: string, known: readonly string[], count: number): readonly string[] {
+  const short = word.slice(0, 80);
+  const far = new Map(known.map((each) => [each, distance(short, each)]));
+  return [...known].sort((a, b) => (far.get(a) ?? 0) - (far.get(b) ?? 0)).slice(0, count);
+}
+
 /** `Did you mean size? `, or nothing where no known word is near. */
 export function offer(word: string, known: readonly string[]): string {
   const nearest = nearestWord(word, known);

@@ -14,7 +14,13 @@ import { bareSettings, type Paths, readSettings, type Settings, settingsFile } f
 import { emptyTree, type Tree } from '../git/tree.ts';
 import { gatherPriceLists, type PriceList, readPriceList } from '../price/price-list.ts';
 import { type DeclaredProcedures, readProcedures } from '../runbook/procedure-file.ts';
-import { gatherProcedures, guestProblems, type Procedures, plainProcedures } from '../runbook/procedures.ts';
+import {
+  gatherProcedures,
+  guestProblems,
+  type Procedures,
+  plainProcedures,
+  siteProblems,
+} from '../runbook/procedures.ts';
 import { capacityIn, type SurveyedCapacity } from '../survey/measured.ts';
 import { type ElsewhereRead, elsewhereAfter, nothingElsewhere } from './elsewhere.ts';
 import { withExcerpts } from './excerpts.ts';
@@ -79,7 +85,7 @@ export interface Reading {
   readonly elsewhere: ElsewhereRead;
   readonly waivers: PartOfFiles<readonly Waiver[], readonly Waiver[]>;
   readonly procedures: PartOfFiles<Procedures, DeclaredProcedures>;
-  /** Servers whose guest has no procedures. */
+  /** Servers whose guest has no procedures, and procedures of sites that there are not. */
   readonly guests: Part<undefined>;
   /** Readings, summarised by server and mount point. They are many and large: without a rule that asks none is read. */
   readonly uses: UsesRead;
@@ -165,9 +171,9 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
     waivers: waived === previous.waivers.pieces ? previous.waivers : waiversIn(waived),
     procedures,
     guests:
-      estate.value === previous.estate.value && procedures === previous.procedures
+      same && estate.value === previous.estate.value && procedures === previous.procedures
         ? previous.guests
-        : guestsIn(estate.value, procedures),
+        : guestsIn(estate.value, settings.value ?? bareSettings, procedures),
     uses,
     usage: sameUse
       ? previous.usage
@@ -371,7 +377,11 @@ function proceduresIn(pieces: Pieces<DeclaredProcedures>): Reading['procedures']
 }
 
 /** A kind of guest that is not known may be in a file that does not read, which is told of by itself. */
-const guestsIn = (estate: Estate, { value, problems }: Reading['procedures']): Reading['guests'] => ({
+const guestsIn = (
+  estate: Estate,
+  settings: Settings,
+  { value, problems }: Reading['procedures'],
+): Reading['guests'] => ({
   value: undefined,
-  problems: problems.length > 0 ? [] : guestProblems(estate, value),
+  problems: [...(problems.length > 0 ? [] : guestProblems(estate, value)), ...siteProblems(settings, value)],
 });

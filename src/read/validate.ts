@@ -1,6 +1,6 @@
 /** A read document held against the JSON Schema of its format; what ajv objects to, in the reader's words. */
 
-import { nearestWord, offer, quoted } from '../base/nearest.ts';
+import { nearestWord, nearestWords, offer, quoted } from '../base/nearest.ts';
 import { stepsOfPointer } from '../base/pointer.ts';
 import { byPlace, err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
 import { version } from '../version.ts';
@@ -173,7 +173,7 @@ function problemOf(
         message: `${quoted(key)} is not a key of ${here}`,
         advice: [
           ...(isOffered ? [`Did you mean ${meant}?`] : []),
-          belongs?.words ?? `The keys here are ${known.join(', ')}.`,
+          belongs?.words ?? keysHere(key, known),
         ].join(' '),
       };
     }
@@ -257,7 +257,7 @@ function problemOf(
 
 function misfit(error: SchemaError, schema: Readonly<Record<string, unknown>>): string {
   const title =
-    typeof schema.title === 'string' && schema.type === 'string' ? schema.title.toLowerCase() : undefined;
+    typeof schema.title === 'string' && schema.type === 'string' ? asSpoken(schema.title) : undefined;
   if (title !== undefined && (error.keyword === 'pattern' || error.keyword === 'type')) {
     return `is not ${/^[aeiou]/.test(title) ? 'an' : 'a'} ${title}`;
   }
@@ -265,6 +265,17 @@ function misfit(error: SchemaError, schema: Readonly<Record<string, unknown>>): 
   if (error.keyword === 'minItems') return 'is a list that is too short';
   return error.message ?? 'does not fit';
 }
+
+/** The name of a type as people say it: `MountPoint` is a mount point. */
+const asSpoken = (title: string): string => title.replaceAll(/(?<=[a-z])(?=[A-Z])/g, ' ').toLowerCase();
+
+const mostKeys = 20;
+
+/** Where there are many, only those that look most like it. */
+const keysHere = (key: string, known: readonly string[]): string =>
+  known.length <= mostKeys
+    ? `The keys here are ${known.join(', ')}.`
+    : `Of the ${known.length} keys here the nearest are ${nearestWords(key, known, 6).join(', ')}.`;
 
 const kindWords: Readonly<Record<string, string>> = {
   string: 'text',

@@ -46,6 +46,7 @@ export interface DeclaredProcedures {
   readonly like?: string;
   /** Of a provider: the sites that are its own; all where left out. */
   readonly sites?: readonly string[];
+  readonly sitePlaces?: readonly Place[];
   readonly actions: DeclaredActions;
   readonly place: Place;
 }
@@ -78,6 +79,9 @@ export function readProcedures(text: ReadDocument): PartialOutcome<DeclaredProce
     of,
     name: value.guest ?? value.provider ?? '',
     ...optional(value),
+    ...(value.sites === undefined
+      ? {}
+      : { sitePlaces: value.sites.map((_, index) => document.placeOfValue(['sites', index])) }),
     actions,
     place: document.placeOfValue([value.guest === undefined ? 'provider' : 'guest']),
   };

@@ -5,6 +5,7 @@
 import { offer } from '../base/nearest.ts';
 import { at, type Problem } from '../base/problem.ts';
 import type { Estate } from '../estate/estate.ts';
+import type { Settings } from '../estate/settings.ts';
 import { type ActionName, actionOf, actions, isAction } from './actions.ts';
 import { shippedProcedures } from './generated/shipped.ts';
 import type { Command, DeclaredActions, DeclaredProcedures } from './procedure-file.ts';
@@ -178,6 +179,22 @@ export const guestProblems = ({ servers }: Estate, { guests }: Procedures): read
             advice: `${offer(guest, [...guests.keys()])}There are those of ${[...guests.keys()].join(', ')}; your own are kept in procedures/.`,
           },
         ],
+  );
+
+/** Sites of a provider that the settings do not list: its procedures would be for none of what is there. */
+export const siteProblems = ({ sites, listed }: Settings, { declared }: Procedures): readonly Problem[] =>
+  declared.flatMap(({ name, place, sites: own = [], sitePlaces = [] }) =>
+    own.flatMap((site, index): readonly Problem[] => {
+      if (sites.size === 0 || sites.has(site)) return [];
+      const known = [...sites.keys()];
+      return [
+        {
+          place: sitePlaces[index] ?? place,
+          message: `the provider ${name} has the site ${site}, and ullage.yaml does not list that site`,
+          advice: `${offer(site, known)}${listed.sites === undefined ? 'ullage.yaml' : at(listed.sites)} lists ${known.join(', ')}: list ${site} there, or correct the name.`,
+        },
+      ];
+    }),
   );
 
 /** Those that ship, where a repository has none of its own. */

@@ -224,6 +224,22 @@ describe("an estate's own procedures", () => {
   });
 });
 
+describe('the sites of a provider', () => {
+  const stratus = 'provider: stratus\nsites: [north-quay, nort-quay]\nactions: {}\n';
+  const wrong = async (settings: string): Promise<readonly string[]> => {
+    const files = { 'ullage.yaml': settings, 'procedures/stratus.yaml': stratus };
+    const { head } = await readPair(treeOf({}, 'base'), treeOf(files, 'head'));
+    return problemsIn(head).map((problem) => `${line(problem)} | ${problem.advice}`);
+  };
+
+  it('are those that are listed: a slip would leave its steps in plain words, unsaid', async () => {
+    expect(await wrong('currency: EUR\nsites: { north-quay: {} }\n')).toEqual([
+      'procedures/stratus.yaml:2:21: the provider stratus has the site nort-quay, and ullage.yaml does not list that site | Did you mean north-quay? ullage.yaml:2 lists north-quay: list nort-quay there, or correct the name.',
+    ]);
+    expect(await wrong('currency: EUR\n')).toEqual([]);
+  });
+});
+
 describe('a command', () => {
   const { commands } = procedureFor(plainProcedures, 'stop-use', { guest: 'linux', site: undefined });
   const lines = (mounts: readonly string[] | undefined) => examplesOf(commands, { mounts }, undefined);

@@ -19,29 +19,29 @@ export type Name3 = string;
 /**
  * What to do, one sentence or two. A name in braces is filled in: {volume}. Write {{ for a brace.
  */
-export type ProcedureWords = string;
+export type Sentence = string;
 /**
  * Why it is needed.
  */
-export type ProcedureWords1 = string;
+export type Sentence1 = string;
 /**
  * What is to be seen once it is done.
  */
-export type ProcedureWords2 = string;
+export type Sentence2 = string;
 /**
  * How to step back.
  */
-export type ProcedureWords3 = string;
-export type ProcedureWords4 = string;
-export type CommandArgument = string;
+export type Sentence3 = string;
+export type Sentence4 = string;
+export type Argument = string;
 /**
  * The text to write.
  */
-export type CommandArgument1 = string;
+export type Argument1 = string;
 /**
  * The file to write it to.
  */
-export type CommandArgument2 = string;
+export type Argument2 = string;
 /**
  * The file system's type, which decides whether it can shrink and whether two servers may mount it.
  */
@@ -50,7 +50,7 @@ export type FileSystemType =
 /**
  * Where it was read, such as pvresize(8) and the version.
  */
-export type Sentence = string;
+export type Sentence5 = string;
 
 /**
  * Procedures: what each action is called, the commands for it, what is to be seen then and how to step back, for one kind of guest or one provider.
@@ -162,14 +162,14 @@ export interface ProcedureActions {
  * What is said here replaces what is said of the same action, key by key; cautions are added.
  */
 export interface ProcedureDeclaration {
-  does?: ProcedureWords;
-  why?: ProcedureWords1;
-  seen?: ProcedureWords2;
-  back?: ProcedureWords3;
+  does?: Sentence;
+  why?: Sentence1;
+  seen?: Sentence2;
+  back?: Sentence3;
   /**
    * What to make sure of first, beside what Ullage says.
    */
-  cautions?: ProcedureWords4[];
+  cautions?: Sentence4[];
   /**
    * How it is done from a command line, as examples, in order; an empty list where there is no such way.
    */
@@ -184,17 +184,14 @@ export interface CommandDeclaration {
    *
    * @minItems 1
    */
-  run?: [
-    CommandArgument | [CommandArgument, ...CommandArgument[]],
-    ...(CommandArgument | [CommandArgument, ...CommandArgument[]])[]
-  ];
-  write?: CommandArgument1;
-  into?: CommandArgument2;
+  run?: [Argument | [Argument, ...Argument[]], ...(Argument | [Argument, ...Argument[]])[]];
+  write?: Argument1;
+  into?: Argument2;
   /**
    * The types of file system that it is for; any if left out.
    *
    * @minItems 1
    */
   types?: [FileSystemType, ...FileSystemType[]];
-  from?: Sentence;
+  from?: Sentence5;
 }
