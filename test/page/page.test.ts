@@ -189,6 +189,22 @@ describe.skipIf(executable === undefined)('in a browser', () => {
     });
   });
 
+  it('links every verdict and loosening on the axis to the row that tells of it', async () => {
+    const html = await stories['the audit of a year']?.();
+    await using(html ?? '', wide, async ({ page }) => {
+      const links = await page.evaluate<{ row: string; told: string | null }[]>(
+        `[...document.querySelectorAll('figure td a')].map((link) => ({ row: link.closest('tr').cells[0].textContent,
+          told: document.querySelector(link.getAttribute('href'))?.textContent ?? null }))`,
+      );
+      const verdicts = links.filter(({ row }) => row === 'pass' || row === 'fail');
+      expect(verdicts.filter(({ row }) => row === 'fail')).toHaveLength(4);
+      expect(verdicts).toHaveLength(8);
+      for (const { row, told } of verdicts) expect(told).toContain(row);
+      expect(links.filter(({ row }) => row === 'policy loosened')).toHaveLength(1);
+      expect(links.every(({ told }) => told !== null)).toBe(true);
+    });
+  });
+
   it('leaves out what is already on main before the steps, and says so where it stood', () => {
     const entries = (word: string, count: number) => ({
       kind: 'entries' as const,

@@ -47,7 +47,7 @@ export function auditModel(
         : `The changes of main from ${span.from} to ${span.until}`,
     fields: [],
     sections: [
-      section('Verdicts', judged, [verdicts(records, span, loosened, names)]),
+      section('Verdicts', judged, [verdicts(records, span, loosened, names)], records.map(changeName)),
       section('Monthly cost by team', spendTable(records), spend(records, span)),
       section('Loosenings of the policy', loosened, [], names),
       section('Failing changes that were merged', mergedTable(records), []),
@@ -88,6 +88,17 @@ const tableBlock = ({ columns, rows }: AuditTable, rowNames?: readonly string[])
 /** As many as can be told apart in a line of a row. */
 const mostLinks = 12;
 
+/** What the row of a change is linked to by. */
+const changeName = (_: AuditRecord, index: number): string => `change-${index + 1}`;
+
+/** How many there are, and where the first of them are told. */
+const told = (count: string, links: readonly Link[]): Pick<DaysRow, 'figure' | 'toldAt'> => ({
+  figure: `${count}${links.length === 0 ? '' : links.length > mostLinks ? `; the first ${mostLinks}:` : ':'}`,
+  toldAt: links.slice(0, mostLinks),
+});
+
+type Link = NonNullable<DaysRow['toldAt']>[number];
+
 function verdicts(
   records: readonly AuditRecord[],
   span: DaySpan,
@@ -95,16 +106,23 @@ function verdicts(
   names: readonly string[],
 ): Picture {
   const row = (verdict: AuditRecord['verdict']): DaysRow => {
-    const days = records.flatMap((record) => (record.verdict === verdict ? [record.on] : []));
-    return { name: verdict, days, stretches: [], figure: counted(days.length, 'change') };
+    const those = records.flatMap((record, index) =>
+      record.verdict === verdict
+        ? [{ on: record.on, text: String(index + 1), row: changeName(record, index) }]
+        : [],
+    );
+    const days = those.map(({ on }) => on);
+    return { name: verdict, days, stretches: [], ...told(counted(days.length, 'change'), those) };
   };
   const days = loosened.rows.map(([on]) => String(on));
   const loosening: DaysRow = {
     name: 'policy loosened',
     days,
     stretches: [],
-    figure: `${counted(days.length, 'time')}${days.length === 0 ? '' : ':'}`,
-    toldAt: names.slice(0, mostLinks).map((name, index) => ({ text: String(index + 1), row: name })),
+    ...told(
+      counted(days.length, 'time'),
+      names.map((row, index) => ({ text: String(index + 1), row })),
+    ),
   };
   return {
     kind: 'days',
