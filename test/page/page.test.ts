@@ -31,6 +31,22 @@ const views: readonly (View & { readonly axe: boolean })[] = [
   { width: 768, scheme: 'light', media: 'print', axe: true },
 ];
 
+/** The ratio of two colours' relative luminances as WCAG 2.2 defines it; 1 where one is no colour. */
+function contrast(a: string, b: string): number {
+  const luminance = (colour: string): number | undefined => {
+    const [red, green, blue] = [...colour.matchAll(/\d+/g)].map(([each]) => {
+      const share = Number(each) / 255;
+      return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+    });
+    return red === undefined || green === undefined || blue === undefined
+      ? undefined
+      : 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+  };
+  const [one, other] = [luminance(a), luminance(b)];
+  if (one === undefined || other === undefined) return 1;
+  return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
+}
+
 describe.each(Object.entries(stories))('%s, as a page', (_, make) => {
   it('is valid HTML', async () => {
     const validator = new HtmlValidate({ extends: ['html-validate:standard', 'html-validate:a11y'] });
@@ -188,6 +204,39 @@ describe.skipIf(executable === undefined)('in a browser', () => {
       expect(texts).toContain('plates-1 50 GiB bulk (changed)');
     });
   });
+
+  it.each(['light', 'dark'] as const)(
+    'outlines every part of a drawing at 3 to 1 or more against the page, %s (WCAG 2.2, 1.4.11)',
+    async (scheme) => {
+      const kinds = [
+        'was',
+        'now',
+        'used',
+        'free',
+        'whole',
+        'reserved',
+        'overhead',
+        'undetermined',
+        'step',
+        'thing',
+        'touched',
+        'disputed',
+      ];
+      const html = await stories['a branch beside the whole estate']?.();
+      await using(html ?? '', { ...wide, scheme }, async ({ page }) => {
+        for (const media of ['screen', 'print'] as const) {
+          await page.emulateMedia({ media, colorScheme: scheme });
+          const [paper = '', ...strokes] = await page.evaluate<string[]>(
+            `(() => { const svg = document.querySelector('.estate svg'); const paper = document.createElementNS(svg.namespaceURI, 'rect');
+            svg.append(paper); const of = (name, what) => { paper.setAttribute('class', name); return getComputedStyle(paper)[what]; };
+            return [of('ground', 'fill'), ...${JSON.stringify(kinds)}.map((name) => of(name, 'stroke'))]; })()`,
+          );
+          const low = kinds.filter((_, index) => contrast(strokes[index] ?? '', paper) < 3);
+          expect(low, media).toEqual([]);
+        }
+      });
+    },
+  );
 
   it('links every verdict and loosening on the axis to the row that tells of it', async () => {
     const html = await stories['the audit of a year']?.();
