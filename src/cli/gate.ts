@@ -175,10 +175,10 @@ const exitCodes = { pass: 0, fail: 1, 'not judged': 2 } as const;
 /** Judges once, writes every report that is asked for, and gives the one to print. */
 export async function runGate(flags: GateFlags): Promise<Finished> {
   const clock = new Date();
-  const inTheWay = await pathProblems([
-    ...flags.report.map(({ path }) => path),
-    ...(flags.attest === undefined ? [] : [flags.attest]),
-  ]);
+  const inTheWay = await pathProblems(
+    flags.report.map(({ path }) => path),
+    flags.attest === undefined ? [] : [flags.attest],
+  );
   if (inTheWay.length > 0) {
     const judgement = notJudged(inTheWay, '');
     return {

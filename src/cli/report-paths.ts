@@ -6,8 +6,16 @@ import { counted, listed } from '../base/wording.ts';
 import { alike } from '../git/tree.ts';
 import { reportProblem } from './edge.ts';
 
-/** What stands in the way of writing them all, before the work is done that they are to tell of. */
-export async function pathProblems(paths: readonly string[]): Promise<readonly Problem[]> {
+/**
+ * What stands in the way of writing them all, before the work is done that they are to tell of.
+ *
+ * @param others files that are written as well, and tell by themselves where they cannot be
+ */
+export async function pathProblems(
+  reports: readonly string[],
+  others: readonly string[],
+): Promise<readonly Problem[]> {
+  const paths = [...reports, ...others];
   const problems = paths.filter((path) => path === '-').map(noFileName);
   if (problems.length > 0) return problems;
   const known = await Promise.all(paths.map(async (path) => ({ path, file: await fileOf(path) })));
@@ -17,7 +25,7 @@ export async function pathProblems(paths: readonly string[]): Promise<readonly P
     return all.length < 2 ? [] : [sharedBy(all.map(({ path }) => path))];
   });
   if (shared.length > 0) return shared;
-  return (await Promise.all(paths.map(reportProblem))).filter((problem) => problem !== undefined);
+  return (await Promise.all(reports.map(reportProblem))).filter((problem) => problem !== undefined);
 }
 
 /** The same for all names of one file, also by a link or on a disk without case; undefined for what is no file. */

@@ -276,15 +276,16 @@ export function detach(draft: Draft, volume: string, server: string): string {
   return key;
 }
 
-/** Whether a server holds all along what stays of a group. */
-const keeps = (sides: Sides, group: string, server: string): boolean =>
-  sides
+/** Whether a server holds all along what stays of a group, and anything does. */
+function keeps(sides: Sides, group: string, server: string): boolean {
+  const staying = sides
     .membersBefore(group)
-    .every(
-      (member) =>
-        sides.head.groupOf.get(member)?.name !== group ||
-        (sides.holdersAfter(member).includes(server) && !sides.madeAnew.has(member)),
-    );
+    .filter((member) => sides.head.groupOf.get(member)?.name === group);
+  return (
+    staying.length > 0 &&
+    staying.every((member) => sides.holdersAfter(member).includes(server) && !sides.madeAnew.has(member))
+  );
+}
 
 export function takeOut(draft: Draft, group: VolumeGroup, name: string, server: string): void {
   const { sides } = draft;

@@ -65,25 +65,35 @@ export function holdsWithout(sides: Sides, name: string): boolean {
   const members = sides.membersBefore(name);
   const staying = members.filter((member) => after.members.includes(member));
   if (staying.length === members.length && !staying.some((member) => sides.madeAnew.has(member))) return true;
-  return canKeep(sides, before, after, staying);
+  const sizes = staying.map((member) => leastSize(sides, member));
+  return canKeep(sides, before, after, sizes);
 }
 
-/** Whether what stays in a group has room enough on these members. */
-export function holdsWith(sides: Sides, name: string, members: readonly string[]): boolean {
+/**
+ * Whether what stays in a group has room enough on these members.
+ *
+ * @param joined those that have come into it, as large as they are to be
+ */
+export function holdsWith(
+  sides: Sides,
+  name: string,
+  members: readonly string[],
+  joined: readonly string[],
+): boolean {
   const before = sides.carrierBefore({ kind: 'volume-group', name });
   const after = sides.head.groups.get(name);
   if (before?.kind !== 'volume-group' || after === undefined) return true;
-  return canKeep(sides, before, after, members);
+  const whole = joined.map((member) => sides.head.volumes.get(member)?.size ?? noBytes);
+  return canKeep(sides, before, after, [...members.map((member) => leastSize(sides, member)), ...whole]);
 }
 
-function canKeep(sides: Sides, before: VolumeGroup, after: VolumeGroup, members: readonly string[]): boolean {
-  const sizes = members.map((member) => leastSize(sides, member));
+function canKeep(sides: Sides, before: VolumeGroup, after: VolumeGroup, sizes: readonly Bytes[]): boolean {
   const kept = before.fileSystems.flatMap((system) => {
     const renamed = sides.headName('fileSystems', system.name);
     const now = after.fileSystems.find((each) => each.name === renamed || each.mount === system.mount);
     return now === undefined ? [] : [{ ...system, size: smaller(now.size, system.size) }];
   });
-  return members.length > 0 && couldHold({ ...before, fileSystems: kept }, sizes);
+  return sizes.length > 0 && couldHold({ ...before, fileSystems: kept }, sizes);
 }
 
 const smaller = (one: Bytes, other: Bytes): Bytes => (other < one ? other : one);

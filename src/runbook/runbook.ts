@@ -316,7 +316,12 @@ function isRoomy(
   const still = sides
     .membersBefore(group)
     .filter((each) => each !== volume && !done.has(`leave ${group} ${each}`));
-  return holdsWith(sides, group, [...still, ...joined.map((each) => each.volume)]);
+  return holdsWith(
+    sides,
+    group,
+    still,
+    joined.map((each) => each.volume),
+  );
 }
 
 function snagOf(

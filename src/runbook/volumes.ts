@@ -143,6 +143,9 @@ function whileAtOneSite(sides: Sides, volume: string): readonly string[] {
   if (before === undefined) return [];
   const name = sides.headName('groups', before.name);
   if (sides.leavesAt(name) !== undefined) return [];
+  // What is no member any more goes anywhere.
+  if (sides.head.groupOf.get(volume)?.name !== name)
+    return [`remove-group ${name}`, `leave ${name} ${volume}`, `replaced ${volume}`];
   return [
     `remove-group ${name}`,
     ...madeRoomIn(sides, { kind: 'volume-group', name }),
