@@ -1,9 +1,11 @@
 /** `ullage headroom`: what headroom is left, layer by layer. */
+import { type EstateChanges, estateChanges } from '../audit/estate-changes.ts';
 import { ok } from '../base/problem.ts';
 import { headroomOf } from '../capacity/headroom.ts';
 import { idleOf } from '../capacity/idle.ts';
 import { layersOf } from '../capacity/layers.ts';
-import { usageOf } from '../capacity/usage.ts';
+import { type Usage, usageOf } from '../capacity/usage.ts';
+import type { GitRepository } from '../git/repository.ts';
 import { readUses } from '../policy/reader.ts';
 import { readSurveys } from '../policy/surveys.ts';
 import { listInForce } from '../price/price-list.ts';
@@ -34,12 +36,14 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
     const measured = capacityIn(estate, surveys.value);
     // Room is room without prices too; only what idle capacity costs needs a list.
     const list = listInForce(priceLists, on);
+    const usage = usageOf(estate, uses.value).bySystem;
     return ok({
       on,
       estate,
+      history: format === 'html' ? await historyOf(repository, flags.at, usage) : undefined,
       currency: settings.currency,
       rooms: headroomOf(estate, settings, undefined, measured).rooms,
-      accounts: layersOf(estate, usageOf(estate, uses.value).bySystem, measured),
+      accounts: layersOf(estate, usage, measured),
       idle: list === undefined ? [] : idleOf(estate, list, undefined, measured),
     });
   });
@@ -47,4 +51,19 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
     return notTold(overview.problems, flags, 'not judged: the estate cannot be read');
   }
   return { output: reportHeadroom(overview.value, format, terminal(flags)), code: 0 };
+}
+
+/** What commits made of the estate since the first reading; undefined where it cannot be told, and without readings. */
+async function historyOf(
+  repository: GitRepository,
+  at: string | undefined,
+  usage: ReadonlyMap<string, Usage>,
+): Promise<EstateChanges | undefined> {
+  const [since] = [...usage.values()]
+    .flatMap(({ summary: { highest } }) => highest[0]?.at.slice(0, 10) ?? [])
+    .sort();
+  if (since === undefined || repository.head === undefined) return undefined;
+  const to = await repository.resolveCommit(at ?? 'HEAD');
+  const found = to.ok ? await estateChanges(repository, { to: to.value, since }) : to;
+  return found.ok ? found.value : undefined;
 }

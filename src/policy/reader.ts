@@ -219,6 +219,19 @@ export async function readOnlyWaivers(tree: Tree): Promise<Pick<Reading, 'settin
   return { settings, files: list, waivers: waiversIn(pieces) };
 }
 
+/** The estate of a revision, over what was read of one before it, where nothing else of it is wanted. */
+export async function readOnlyEstate(
+  previous: Pick<Reading, 'settings' | 'files' | 'estate'>,
+  tree: Tree,
+): Promise<Pick<Reading, 'settings' | 'files' | 'estate'>> {
+  const settings = await settingsAfter(previous.settings, tree, undefined);
+  const { paths } = settings.value ?? bareSettings;
+  const { list, change } = await listFiles(previous.files, tree, paths, undefined);
+  const parts = { whole: readEstatePart, again: readAgain };
+  const pieces = await readPieces(previous.estate.pieces, change, paths.storage, tree, parts);
+  return { settings, files: list, estate: estateAfter(previous.estate, pieces, settings) };
+}
+
 /** The settings of a revision, where nothing else of it is wanted; undefined where it has none that read. */
 export async function readSettingsOf(tree: Tree): Promise<Settings | undefined> {
   const { value, problems } = await settingsAfter(emptyReading.settings, tree, undefined);

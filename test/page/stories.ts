@@ -1,5 +1,6 @@
 /** Pages of Gannet Point, made from real judgements, and one of nothing but hostile text. */
 import type { Room } from '../../src/capacity/headroom.ts';
+import { bytes } from '../../src/estate/size.ts';
 import { money } from '../../src/price/money.ts';
 import type { ReportModel } from '../../src/report/model/model.ts';
 import type { DrawnThing, Picture } from '../../src/report/model/picture.ts';
@@ -104,6 +105,8 @@ function picturesOf(text: string): readonly Picture[] {
         { at: span.until, used: 2n },
       ],
       resized: [],
+      declared: [{ on: span.from, of: 'volume group', from: bytes(1n), to: bytes(2n) }],
+      declaredSince: span.from,
       outlook: { earliest: 1, middle: 2, latest: 3 },
     },
     { kind: 'estate', sites: [{ name: text, servers: [server], unattached: server }] },

@@ -1,5 +1,6 @@
 /** The headroom of an estate: at each layer, from what is provisioned to what files can use, and measured use. */
 
+import type { EstateChanges } from '../../audit/estate-changes.ts';
 import { apportion, rounded } from '../../base/apportion.ts';
 import { byText } from '../../base/order.ts';
 import { listed } from '../../base/wording.ts';
@@ -25,9 +26,18 @@ export interface HeadroomOverview {
   readonly idle: readonly Idle[];
   readonly currency: string;
   readonly on: string;
+  /** What commits made of the estate, for the forecasts' drawings; undefined where that was not asked, or cannot be told. */
+  readonly history?: EstateChanges | undefined;
 }
 
-export const headroomModel = ({ rooms, accounts, idle, currency }: HeadroomOverview): ReportModel => ({
+export const headroomModel = ({
+  estate,
+  rooms,
+  accounts,
+  idle,
+  currency,
+  history,
+}: HeadroomOverview): ReportModel => ({
   tone: 'plain',
   headline: headline(rooms),
   fields: [],
@@ -35,7 +45,7 @@ export const headroomModel = ({ rooms, accounts, idle, currency }: HeadroomOverv
     ...layers.flatMap((layer) => layerSection(layer, rooms)),
     ...accountSections(accounts),
     ...idleSection(idle, currency),
-    ...useSection(accounts),
+    ...useSection(accounts, estate, history),
   ],
 });
 
@@ -326,7 +336,11 @@ function idleSection(idle: readonly Idle[], currency: string): readonly Section[
 const mostDrawn = 60;
 
 /** File systems with readings: what is used, and when they will be full. */
-function useSection(accounts: readonly LayerAccount[]): readonly Section[] {
+function useSection(
+  accounts: readonly LayerAccount[],
+  estate: Estate,
+  history: EstateChanges | undefined,
+): readonly Section[] {
   const measured = accounts.flatMap(({ devices }) =>
     devices.flatMap(({ system, usage }) => (usage === undefined ? [] : [{ system, usage }])),
   );
@@ -359,7 +373,7 @@ function useSection(accounts: readonly LayerAccount[]): readonly Section[] {
         sentence(howForecast),
         ...measured
           .slice(0, mostDrawn)
-          .map(({ system, usage }) => forecastPicture(system.name, fillableBytes(usage.last), usage)),
+          .map(({ system, usage }) => forecastPicture({ system, estate }, usage, history)),
       ],
     },
   ];

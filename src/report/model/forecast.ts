@@ -1,12 +1,15 @@
 /** A forecast in words, and as facts for JSON. */
 
+import type { EstateChanges } from '../../audit/estate-changes.ts';
 import { counted } from '../../base/wording.ts';
+import { declaredSizes } from '../../capacity/declared-sizes.ts';
 import { type Forecast, wholeDays } from '../../capacity/forecast.ts';
 import { futures } from '../../capacity/futures.ts';
+import { fillableBytes } from '../../capacity/readings.ts';
 import type { Slopes } from '../../capacity/trend.ts';
 import type { Usage } from '../../capacity/usage.ts';
 import { addDays } from '../../estate/dates.ts';
-import type { Bytes } from '../../estate/size.ts';
+import type { Estate, FileSystem } from '../../estate/estate.ts';
 import { showMeasure } from './amounts.ts';
 import type { Block } from './model.ts';
 
@@ -45,8 +48,13 @@ export function showForecast(forecast: Forecast, slopes: () => Slopes): string {
   }
 }
 
-/** The readings and what is forecast of them, to be drawn. */
-export function forecastPicture(name: string, capacity: Bytes, { forecastFor, summary, last }: Usage): Block {
+/** The readings and what is forecast of them, to be drawn, with the changes that were declared meanwhile. */
+export function forecastPicture(
+  { system, estate }: { readonly system: FileSystem; readonly estate: Estate },
+  { forecastFor, summary, last }: Usage,
+  history: EstateChanges | undefined,
+): Block {
+  const capacity = fillableBytes(last);
   const forecast = forecastFor(capacity);
   const { highest } = summary;
   const readings = highest.at(-1)?.at === last.at ? highest : [...highest, last];
@@ -70,7 +78,16 @@ export function forecastPicture(name: string, capacity: Bytes, { forecastFor, su
       : earliest === null
         ? undefined
         : days({ earliest, latest: null });
-  return { kind: 'picture', picture: { kind: 'forecast', name, capacity, readings, resized, outlook } };
+  const first = readings[0]?.at.slice(0, 10) ?? '';
+  const declared = history === undefined ? undefined : declaredSizes(system, estate, history.changes);
+  return {
+    kind: 'picture',
+    picture: {
+      ...{ kind: 'forecast', name: system.name, capacity, readings, resized, outlook },
+      declared: declared?.filter(({ on }) => on >= first),
+      declaredSince: history?.cutShort,
+    },
+  };
 }
 
 /** The latest day is rounded up, as the earliest is rounded down. */

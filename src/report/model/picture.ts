@@ -1,4 +1,5 @@
 /** What can be drawn of a report's figures: the figures themselves, and no shape, place or colour. */
+import type { DeclaredSize } from '../../capacity/declared-sizes.ts';
 import type { Room } from '../../capacity/headroom.ts';
 import type { Money } from '../../price/money.ts';
 
@@ -54,6 +55,10 @@ export interface ForecastPicture {
   readonly readings: readonly { readonly at: string; readonly used: bigint }[];
   /** When it was first measured at another size. */
   readonly resized: readonly string[];
+  /** Sizes that commits declared in the span; undefined where no history tells. */
+  readonly declared: readonly DeclaredSize[] | undefined;
+  /** The day before which nothing is known to be declared, where the history at hand begins within the span. */
+  readonly declaredSince: string | undefined;
   /** From the last reading on; `undefined` where nothing is forecast, or it is never full. Whole days after the last reading. */
   readonly outlook:
     | {

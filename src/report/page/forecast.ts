@@ -15,7 +15,15 @@ const farOff = 3650;
 const dayAfter = (day: string, days: number): string =>
   new Date(timeOf(day) + Math.floor(days) * oneDay).toISOString().slice(0, 10);
 
-export function forecastFigure({ name, capacity, readings, resized, outlook }: ForecastPicture): Html {
+export function forecastFigure({
+  name,
+  capacity,
+  readings,
+  resized,
+  outlook,
+  declared,
+  declaredSince,
+}: ForecastPicture): Html {
   const first = readings[0];
   const last = readings.at(-1);
   if (first === undefined || last === undefined) return html``;
@@ -25,9 +33,10 @@ export function forecastFigure({ name, capacity, readings, resized, outlook }: F
   const [earliest, middle, latest] = [outlook?.earliest, outlook?.middle, outlook?.latest].map(shown);
   // So far ahead at most that the readings themselves stay legible.
   const ahead = Math.max(now - begin, 30 * oneDay) * 3;
-  const end = Math.min(
-    Math.max(now + oneDay, ...[earliest, middle, latest].map((time) => time ?? 0)),
-    now + ahead,
+  const marks = [...new Set((declared ?? []).map(({ on }) => Math.max(begin, timeOf(on))))];
+  const end = Math.max(
+    Math.min(Math.max(now + oneDay, ...[earliest, middle, latest].map((time) => time ?? 0)), now + ahead),
+    ...marks,
   );
   const most = Math.max(Number(capacity), ...readings.map(({ used }) => Number(used)));
   const x = scaleLinear([begin, end], [0, width]);
@@ -54,12 +63,32 @@ export function forecastFigure({ name, capacity, readings, resized, outlook }: F
     middle === undefined || middle > end
       ? undefined
       : html`<line class="full" x1="${x(middle).toFixed(1)}" x2="${x(middle).toFixed(1)}" y1="${top.toFixed(1)}" y2="${height}"/>`
-  }${resized.map((at) => html`<line class="resized" x1="${x(timeOf(at)).toFixed(1)}" x2="${x(timeOf(at)).toFixed(1)}" y1="0" y2="${height}"/>`)}</svg>
+  }${resized.map((at) => html`<line class="resized" x1="${x(timeOf(at)).toFixed(1)}" x2="${x(timeOf(at)).toFixed(1)}" y1="0" y2="${height}"/>`)}${marks.map((time) => html`<line class="declared" x1="${x(time).toFixed(1)}" x2="${x(time).toFixed(1)}" y1="0" y2="${height}"/>`)}</svg>
 ${timeAxis([begin, end])}
 <dl><div><dt>Capacity</dt><dd><data value="${String(capacity)}">${showMeasure('bytes', capacity)}</data></dd></div><div><dt>Used</dt><dd><data value="${String(last.used)}">${showMeasure('bytes', last.used)}</data> on ${last.at.slice(0, 10)}; ${readings.length} readings drawn since ${first.at.slice(0, 10)}</dd></div>${
     outlook === undefined
       ? undefined
       : html`${day('Full on', outlook.middle)}${day('Earliest', outlook.earliest)}${day('Latest', outlook.latest)}`
-  }${resized.length === 0 ? undefined : html`<div><dt>Resized</dt><dd>${resized.map((at) => at.slice(0, 10)).join(', ')}</dd></div>`}</dl></figure>
+  }${resized.length === 0 ? undefined : html`<div><dt>Resized</dt><dd>${resized.map((at) => at.slice(0, 10)).join(', ')}</dd></div>`}${declaredOtherwise(declared, declaredSince)}</dl></figure>
 `;
+}
+
+function declaredOtherwise(
+  declared: ForecastPicture['declared'],
+  since: ForecastPicture['declaredSince'],
+): Html {
+  const size = (bytes: bigint): Html =>
+    html`<data value="${String(bytes)}">${showMeasure('bytes', bytes)}</data>`;
+  const unknown =
+    declared === undefined
+      ? 'what commits declared in the span is not known'
+      : since === undefined
+        ? undefined
+        : `what was declared before ${since} is not known, for this clone begins there`;
+  if (unknown === undefined && declared?.length === 0) return html``;
+  const told = (declared ?? []).map(
+    ({ on, of, from, to }, index) =>
+      html`${index === 0 ? '' : '; '}${on}: the ${of} from ${size(from)} to ${size(to)}`,
+  );
+  return html`<div><dt>Declared</dt><dd>${told}${told.length > 0 && unknown !== undefined ? '; ' : ''}${unknown}</dd></div>`;
 }
