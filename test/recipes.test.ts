@@ -67,7 +67,7 @@ describe('the recipe', () => {
   });
 
   it('“A spend limit for each team”: exactly the limit is allowed, a cent more is not, and nothing is paid for outside', async () => {
-    const limits = { 'policies/storage.yaml': shown('policies/storage.yaml') };
+    const limits = { 'policies/limits.yaml': shown('policies/limits.yaml') };
     const repository = await adopted(limits);
     // 30 GiB and 120 GiB at 0.10 EUR are 15.00 EUR.
     const exactly = await proposed(repository, papers('120 GiB'));

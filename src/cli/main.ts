@@ -24,7 +24,7 @@ const programFor = ({ out, err }: Streams, finish: (finished: Finished) => void)
         'Judges each proposed change to rented storage against the main branch before it is merged.',
       )
       .version(version, '--version', 'print the version')
-      .helpOption('--help', 'print this help')
+      .helpOption('-h, --help', 'print this help')
       .helpCommand('help [command]', 'print the help of a command')
       .showSuggestionAfterError()
       .configureOutput({ writeOut: out, writeErr: err })

@@ -12,9 +12,12 @@ export async function makeFolder(folder: string): Promise<void> {
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? error.code : undefined;
     if (await isFolder(folder)) return;
-    if (code !== 'ENOENT' || (await isFolder(dirname(folder)))) throw error;
-    await makeFolder(dirname(folder));
-    await makeFolder(folder);
+    if (code !== 'ENOENT') throw error;
+    // Another report may have made the one above since; where that takes no folder, this fails again.
+    if (!(await isFolder(dirname(folder)))) await makeFolder(dirname(folder));
+    await mkdir(folder).catch(async (again: unknown) => {
+      if (!(await isFolder(folder))) throw again;
+    });
   }
 }
 

@@ -27,8 +27,9 @@ interface Named {
 export async function runPolicyHold(named: Named, flags: PolicyHoldFlags): Promise<Finished> {
   const entry = await entryOf(named, flags);
   if (entry.ok) return { output: entry.value, code: 0 };
-  const output = reportProblems(entry.problems, terminal(flags));
-  return { output, code: 2, reason: 'the pack cannot be held' };
+  // What is printed is to be put at the end of a file.
+  const remarks = reportProblems(entry.problems, terminal(flags)).trimEnd().split('\n');
+  return { output: '', code: 2, remarks, reason: 'the pack cannot be held' };
 }
 
 const unread = { commit: '0'.repeat(40), sha256: '0'.repeat(64) };

@@ -83,7 +83,15 @@ function stepsModel(overview: StepsOverview): ReportModel {
               'Now',
               left.length === 0
                 ? 'All is done. A survey of each server that was worked on confirms it: `ullage survey compare`.'
-                : `${left.length} left; nothing holds up ${counted(next.length, 'step')}: ${next.map(({ number }) => number).join(', ')}.`,
+                : `${left.length} left. Next: ${next.length === 1 ? 'step' : 'any of the steps'} ${next.map(({ number }) => number).join(', ')}.`,
+            ),
+          ]),
+      ...(runbook.length > 0
+        ? []
+        : [
+            advice(
+              'To do',
+              'Where the change is merged already, name main as it was before with --base, and main with --head.',
             ),
           ]),
       ...(runbook.length < 2 ? [] : [line('Course', courseSentences(runbook).join(' '))]),

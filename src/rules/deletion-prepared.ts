@@ -1,5 +1,5 @@
 import { cautions, counted } from '../base/wording.ts';
-import type { Wiped } from '../change/change.ts';
+import type { Change, Wiped } from '../change/change.ts';
 import type { LosingChange } from '../change/kinds.ts';
 import { lossesOf } from '../change/losses.ts';
 import { daysBetween } from '../estate/dates.ts';
@@ -104,7 +104,9 @@ retired:
           what,
           faults,
           atMost,
-          advice = 'wipes' in change ? undefined : `${toPrepare} ${cautions}`,
+          advice = 'wipes' in change
+            ? undefined
+            : `${calledOtherwise(change, changes)}${toPrepare} ${cautions}`,
         } = deletion;
         yield {
           subject: change.subject,
@@ -117,6 +119,22 @@ retired:
       }
     },
 };
+
+/** What is only called otherwise is not to be prepared for its deletion: it is the same disk. */
+function calledOtherwise(change: LosingChange, changes: readonly Change[]): string {
+  if (change.kind !== 'volume-deleted' && change.kind !== 'group-deleted') return '';
+  const { before } = change;
+  const heir = changes.flatMap((each) => {
+    if (each.kind === 'volume-created' || each.kind === 'volume-adopted')
+      return before.kind === 'volume' && each.after.size === before.size ? each.after : [];
+    if (each.kind === 'group-created' || each.kind === 'group-adopted')
+      return before.kind === 'volume-group' ? each.after : [];
+    return [];
+  })[0];
+  return heir === undefined
+    ? ''
+    : `If ${heir.name} is the same ${before.kind.replace('-', ' ')} under another name, write formerly: ${before.name} on it; nothing is deleted then. `;
+}
 
 /** What is made smaller is not deleted, which is refused for itself, and must not stand for what is. */
 const isNoShrink = ({ kind }: LosingChange): boolean =>

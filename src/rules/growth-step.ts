@@ -34,14 +34,14 @@ export const growthStep: ChangeRule<'growth-step'> = {
   looksAt: () => ['volume'],
   examples: {
     fails: {
-      story: 'Somebody types 5000 instead of 500.',
+      story: 'A digit too many: somebody types 4000 instead of 400.',
       main: `volumes:
   plates-1: { size: 400 GiB, tier: bulk }
 `,
       branch: `volumes:
-  plates-1: { size: 5000 GiB, tier: bulk }
+  plates-1: { size: 4000 GiB, tier: bulk }
 `,
-      entry: '{ rule: growth-step, times: 10 }',
+      entry: '{ rule: growth-step, times: 8 }',
     },
     passes: {
       story: 'The growth that was intended.',
@@ -51,7 +51,7 @@ export const growthStep: ChangeRule<'growth-step'> = {
       branch: `volumes:
   plates-1: { size: 500 GiB, tier: bulk }
 `,
-      entry: '{ rule: growth-step, times: 10 }',
+      entry: '{ rule: growth-step, times: 8 }',
     },
   },
   check({ times, by }) {

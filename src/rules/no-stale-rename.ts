@@ -1,5 +1,7 @@
+import { offer } from '../base/nearest.ts';
 import { at } from '../base/problem.ts';
-import { subjectKey } from '../estate/estate.ts';
+import type { Change, ChangeKind, ChangeOf } from '../change/change.ts';
+import { type Estate, subjectKey } from '../estate/estate.ts';
 import type { StateRule } from './rule.ts';
 import { subjectRef } from './subject-ref.ts';
 
@@ -7,7 +9,7 @@ export const noStaleRename: StateRule<'no-stale-rename'> = {
   name: 'no-stale-rename',
   about: 'state',
   level: 'warning',
-  refuses: 'An old name under formerly: that another thing has taken up since.',
+  refuses: 'An old name under formerly: that another thing has taken up since, or that nothing on main has.',
   why: 'A rename is carried out once, and its line is forgotten. When the old name comes to another server, volume or group, whoever reads the line takes the new thing for the old one.',
   advice: 'Delete the formerly line; that rename has been carried out.',
   parameters: {},
@@ -57,4 +59,51 @@ export const noStaleRename: StateRule<'no-stale-rename'> = {
         }
       }
     },
+  checkChanges: () =>
+    function* ({ changes, base }) {
+      for (const change of changes) {
+        if (!isNew(change) || change.after.formerly === undefined) continue;
+        const { kind, name, formerly, fields, place } = change.after;
+        const known = namesOf(base.estate, kind);
+        if (known.includes(formerly)) continue;
+        yield {
+          subject: { kind, name },
+          facet: 'nothing of that name',
+          place: { revision: 'head', ...(fields.of('formerly') ?? place) },
+          message: `${kind.replace('-', ' ')} ${name} says formerly: ${formerly}, and main has no ${kind.replace('-', ' ')} ${formerly}, so that it is taken for a new one`,
+          advice: `${offer(formerly, known)}Correct the old name, or delete the line.`,
+        };
+      }
+    },
 };
+
+type NewThing = ChangeOf<
+  | 'server-created'
+  | 'server-adopted'
+  | 'volume-created'
+  | 'volume-adopted'
+  | 'group-created'
+  | 'group-adopted'
+>;
+
+const creations: ReadonlySet<ChangeKind> = new Set<NewThing['kind']>([
+  'server-created',
+  'server-adopted',
+  'volume-created',
+  'volume-adopted',
+  'group-created',
+  'group-adopted',
+]);
+
+const isNew = (change: Change): change is NewThing => creations.has(change.kind);
+
+function namesOf(estate: Estate, kind: NewThing['after']['kind']): readonly string[] {
+  switch (kind) {
+    case 'server':
+      return [...estate.servers.keys()];
+    case 'volume':
+      return [...estate.volumes.keys()];
+    case 'volume-group':
+      return [...estate.groups.keys()];
+  }
+}

@@ -82,7 +82,7 @@ const unknownTick = ({ id, place }: Tick): Problem => ({
   advice:
     id === undefined
       ? 'Leave the id at the end of the line as it was printed.'
-      : 'The change, or main, is another one than when the list was printed: print it again, and tick what is done.',
+      : 'The change, or main, is another one than when the list was printed: print it again, and tick what is done. Where the change is merged since, name main as it was before with --base, and main with --head.',
 });
 
 const bothWays = ({ number }: Step, { place }: Tick): Problem => ({

@@ -215,6 +215,11 @@ describe('the command as a process', () => {
       expect.stringContaining('- names no file to write a report to'),
     ]);
     expect(run('json=/dev/null', 'sarif=/dev/null').status).not.toBe(2);
+    // Folders that both lack are made once.
+    for (const each of ['one', 'other', 'third'])
+      expect(run(`json=${at(`${each}/r/s/gate.json`)}`, `sarif=${at(`${each}/gate.sarif`)}`).status).not.toBe(
+        2,
+      );
   });
 
   it('ends at once where a report cannot be written, and says which', () => {

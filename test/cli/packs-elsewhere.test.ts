@@ -680,8 +680,9 @@ describe('ullage policy hold and fetch', () => {
       ['starter', url, path],
       ['fleet', `${url}-none`, path],
     ]) {
+      // What it prints goes into a file.
       const { code, out } = await ullage('policy', 'hold', '--repo', repository.dir, '--', ...args);
-      expect([args, code, out.includes('sha256:')]).toEqual([args, 2, false]);
+      expect([args, code, out]).toEqual([args, 2, '']);
     }
     for (const revision of ['--upload-pack=x', 'no-such', 'a..b', 'x y', '']) {
       const { code, out } = await at(repository, 'hold', 'fleet', url, path, `--commit=${revision}`);

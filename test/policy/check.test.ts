@@ -245,7 +245,7 @@ describe('an entry that overrides a shipped one', () => {
 
   it('is told where it lets more through, with what', () => {
     expect(remarked({ use: 'starter', entries: ['{ rule: growth-step, times: 40 }'] })).toEqual([
-      'looser than shipped 3: growth-step is looser than the entry that it overrides: times changes from 10 to 40 | Leave it if that is intended, with a comment that says why.',
+      'looser than shipped 3: growth-step is looser than the entry that it overrides: times changes from 8 to 40 | Leave it if that is intended, with a comment that says why.',
     ]);
     expect(remarked({ use: 'starter', entries: ['{ rule: no-shrink, level: note }'] })[0]).toContain(
       'level changes from error to note',

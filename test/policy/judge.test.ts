@@ -143,9 +143,9 @@ describe('packs', () => {
     )?.entry;
 
   it('of the repository override those that ship, entry by entry and by name', async () => {
-    expect(await bound('use: [starter]\n')).toMatchObject({ times: 10 });
+    expect(await bound('use: [starter]\n')).toMatchObject({ times: 8 });
     expect(await bound('use: [starter]\nrules: [ { rule: growth-step, by: 1 GiB } ]\n')).toEqual(
-      expect.not.objectContaining({ times: 10 }),
+      expect.not.objectContaining({ times: 8 }),
     );
   });
 

@@ -14,6 +14,15 @@ describe('a deletion', () => {
     expect((await underRule(guarded, volume(), backedUp('2026-11-20'))).verdict).toBe('pass');
   });
 
+  it('beside something new of its size is told of formerly first: the same disk under another name is not deleted', async () => {
+    const other = volume().replace('plates-0', 'master');
+    expect(onlyFinding(await underRule(rule, volume(), other)).advice).toMatch(
+      /^If master is the same volume under another name, write formerly: plates-0 on it; nothing is deleted then\. Detach/,
+    );
+    const larger = other.replace('40 GiB', '41 GiB');
+    expect(onlyFinding(await underRule(rule, volume(), larger)).advice).not.toContain('formerly');
+  });
+
   it('without a record is refused where it stood on main, with the cautions', async () => {
     const { message, place, advice } = onlyFinding(await underRule(rule, volume(), ''));
     expect(message).toBe(

@@ -100,11 +100,11 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         "name": "growth-step",
         "entry": {
           "rule": "growth-step",
-          "times": 10
+          "times": 8
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 12,
+          "line": 13,
           "column": 5
         }
       },
@@ -115,7 +115,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 13,
+          "line": 14,
           "column": 5
         }
       },
@@ -128,7 +128,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 14,
+          "line": 15,
           "column": 5
         }
       },
@@ -140,7 +140,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 15,
+          "line": 16,
           "column": 5
         }
       },
@@ -151,7 +151,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 16,
+          "line": 17,
           "column": 5
         }
       },
@@ -162,7 +162,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 17,
+          "line": 18,
           "column": 5
         }
       },
@@ -174,7 +174,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 19,
+          "line": 20,
           "column": 5
         }
       },
@@ -187,7 +187,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 21,
+          "line": 22,
           "column": 5
         }
       },
@@ -200,7 +200,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 23,
+          "line": 24,
           "column": 5
         }
       },
@@ -213,7 +213,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 24,
+          "line": 25,
           "column": 5
         }
       },
@@ -226,7 +226,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 25,
+          "line": 26,
           "column": 5
         }
       }

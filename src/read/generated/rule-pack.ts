@@ -892,11 +892,11 @@ export interface ScopeDeclaration16 {
   };
 }
 /**
- * An old name under formerly: that another thing has taken up since.
+ * An old name under formerly: that another thing has taken up since, or that nothing on main has.
  */
 export interface NoStaleRenameEntry {
   /**
-   * An old name under formerly: that another thing has taken up since.
+   * An old name under formerly: that another thing has taken up since, or that nothing on main has.
    */
   rule: 'no-stale-rename';
   name?: Name18;

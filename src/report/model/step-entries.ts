@@ -48,7 +48,9 @@ function backFields(step: Step, returning: Returning | undefined): readonly Fiel
       : until === undefined
         ? []
         : [`Only until step ${until}, which nothing takes back.`]),
-    ...(past ? ['It comes after a point of no return: what was done there stays done.'] : []),
+    ...(past && !isFinal(step)
+      ? ['It comes after a point of no return: what was done there stays done.']
+      : []),
   ];
   const said = [...(step.back === undefined ? [] : [step.back]), ...limits].join(' ');
   return said === '' ? [] : [advice('to step back', said)];

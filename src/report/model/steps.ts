@@ -36,7 +36,7 @@ export const waitsOf = (steps: readonly Step[]): readonly Block[] =>
   steps.some(({ after }) => after.length > 0) ? [{ kind: 'picture', picture: { kind: 'waits', steps } }] : [];
 
 /** How many there are, which servers stand still, and what destroys. */
-function briefly({ verdict, runbook }: Judged, cautioned: Cautioned): readonly Block[] {
+function briefly({ verdict, runbook, base }: Judged, cautioned: Cautioned): readonly Block[] {
   const grave = runbook.filter((step) => step.destroys);
   return [
     ...opening(verdict, grave, cautioned),
@@ -44,7 +44,9 @@ function briefly({ verdict, runbook }: Judged, cautioned: Cautioned): readonly B
     ...(grave.length === 0
       ? [sentence('None of them loses data.')]
       : [{ kind: 'entries', entries: stepEntries(grave) } as const]),
-    sentence('`ullage steps`, with the same --base and --head, prints them all, as a check-list too.'),
+    sentence(
+      `\`ullage steps\`, with the same --base and --head, prints them all, as a check-list too. After the merge, \`ullage steps --base ${base.commit.slice(0, 12)} --head main\` does.`,
+    ),
   ];
 }
 
