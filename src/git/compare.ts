@@ -156,7 +156,7 @@ async function baseOf(asked: Asked, what: RevisionRequest, head: Outcome<Named>)
     advice: [
       repo.shallow.size > 0
         ? 'Fetch it with `git fetch --unshallow origin main:refs/remotes/origin/main`, in CI with fetch depth 0, or name it with --base REF'
-        : 'Name it with --base REF, or tell git with `git remote set-head origin --auto`',
+        : 'Name it with --base REF, or tell git with `git remote set-head origin --auto`; where main has no commit yet, commit there first, since a branch is judged against what main has',
       ...(head.ok && head.value.commit.parents.length > 1
         ? ['; for a merge commit that the CI made, that is --base HEAD^1']
         : []),
