@@ -35,7 +35,7 @@ export function compareProvider(
     }),
     ...provider.servers.flatMap((row) => {
       const server = [...estate.servers.values()].find((each) => isRowOf(row, each));
-      return server === undefined ? [] : compareServer(server, row, volumeOfRow(provider, matches));
+      return server === undefined ? [] : compareServer(server, row, otherThan(provider, matches));
     }),
     ...undeclaredRows(matches, list, meaning),
     ...(provider.lists.includes('volumes') ? notListed(estate, matches, meaning) : []),
@@ -87,26 +87,32 @@ function compareHolders(
   row: ProviderVolume,
   there: readonly string[] | undefined,
 ): readonly Difference[] {
-  const here = (estate.holders.get(name) ?? []).map(({ server }) => server);
-  const [declared, surveyed] = [here, there ?? here].map((servers) => [...new Set(servers)].sort(byText));
-  const attached = (servers: readonly string[] = []): string =>
+  const here = [...new Set((estate.holders.get(name) ?? []).map(({ server }) => server))].sort(byText);
+  const held = [...new Set(there ?? here)].sort(byText);
+  // Called otherwise there, a server that is declared without its id looks like one that is not declared.
+  const unknown = held.filter((server) => !estate.servers.has(server));
+  const missing = here.filter((server) => !held.includes(server));
+  const isOther =
+    held.some((server) => estate.servers.has(server) && !here.includes(server)) ||
+    missing.length !== unknown.length;
+  const attached = (servers: readonly string[]): string =>
     servers.length === 0 ? 'unattached' : `attached to ${listed(servers)}`;
   const common = { layer: 'provider', subject: { kind: 'volume', name } } as const;
   const starts = here.find((server) => estate.servers.get(server)?.boot === name);
   return [
-    ...(attached(declared) === attached(surveyed)
+    ...(!isOther
       ? []
       : [
           difference({
             ...common,
             about: 'attachment',
-            message: `${name} is ${attached(surveyed)} at the provider, and declared as ${attached(declared)}`,
+            message: `${name} is ${attached(held)} at the provider, and declared as ${attached(here)}`,
             meaning:
-              there?.some((server) => !here.includes(server)) === true
+              missing.length < held.filter((server) => !here.includes(server)).length
                 ? 'A server may be writing to it.'
                 : undefined,
-            declared: attached(declared),
-            surveyed: attached(surveyed),
+            declared: attached(here),
+            surveyed: attached(held),
           }),
         ]),
     ...(row.boot === undefined || row.boot === (starts !== undefined)
@@ -123,23 +129,35 @@ function compareHolders(
   ];
 }
 
-/** The estate's name of a volume that a server's row names by its id or name. */
-function volumeOfRow(provider: ProviderSurvey, { rows }: Matches): (named: string) => string {
-  const names = new Map<string, string>();
-  const named = new Map([...rows].map(([name, row]) => [row, name]));
-  for (const row of provider.volumes)
-    for (const key of [row.id, row.name]) if (key !== undefined) names.set(key, named.get(row) ?? key);
-  return (key) => names.get(key) ?? key;
+/**
+ * What a server's row names by an id or a name, if that is another volume than the one that is declared; undefined where
+ * it is that one, or cannot be told.
+ */
+function otherThan(
+  provider: ProviderSurvey,
+  { rows }: Matches,
+): (volume: string, named: string) => string | undefined {
+  const names = new Map([...rows].map(([name, row]) => [row, name]));
+  return (volume, named) => {
+    const meant = provider.volumes.filter(({ id, name }) => id === named || name === named);
+    const [row, another] = meant;
+    if (row === undefined || another !== undefined) return undefined;
+    const name = names.get(row);
+    // What no declared volume is known to be may be this one, unless that is known to be another.
+    if (name === undefined) return rows.has(volume) ? named : undefined;
+    return name === volume ? undefined : name;
+  };
 }
 
 function compareServer(
   server: Server,
   row: ProviderServer,
-  volumeOf: (named: string) => string,
+  otherVolume: (volume: string, named: string) => string | undefined,
 ): readonly Difference[] {
   const subject = { kind: 'server', name: server.name } as const;
   const other = otherOf(subject);
-  const boot = row.boot === undefined ? undefined : volumeOf(row.boot);
+  const boot =
+    row.boot === undefined || server.boot === undefined ? undefined : otherVolume(server.boot, row.boot);
   return [
     ...(row.power === undefined || row.power === server.power
       ? []
@@ -163,7 +181,7 @@ function compareServer(
     ...(row.site === undefined || server.site === undefined || row.site === server.site
       ? []
       : [other('site', server.site, row.site)]),
-    ...(boot === undefined || server.boot === undefined || boot === server.boot
+    ...(boot === undefined || server.boot === undefined
       ? []
       : [other('boot volume', server.boot, boot, { about: 'boot' })]),
   ];

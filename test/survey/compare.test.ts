@@ -219,6 +219,41 @@ describe('what is there beside what is declared', () => {
     ]);
   });
 
+  it('says nothing of servers and volumes that are called otherwise there, and declared without their ids', () => {
+    const row = { tier: undefined, site: undefined, boot: undefined };
+    const at = (servers: readonly string[], name = 'scratch') => {
+      const size = bytes((name === 'scratch' ? 10n : 40n) << 30n);
+      const provider: ProviderSurvey = {
+        at: '2026-11-20T06:00:00Z',
+        lists: ['servers'],
+        volumes: [
+          { ...row, id: undefined, name, size, servers },
+          { ...row, id: 'vol-77', name: 'disk-77', size: bytes(50n << 30n), servers },
+        ],
+        servers: [
+          {
+            id: 'srv-1',
+            name: 'machine-1',
+            site: undefined,
+            type: undefined,
+            power: undefined,
+            boot: 'vol-77',
+          },
+        ],
+        place: { file: 'surveys/provider.json', line: 1, column: 1 },
+      };
+      return said([], provider).filter((each) => !each.startsWith('the provider lists'));
+    };
+    expect(at(['srv-1'])).toEqual([]);
+    // Held by one more than is declared, by none, or by another that is declared.
+    expect(at(['srv-1', 'srv-2'])).toEqual([
+      'scratch is attached to machine-1 and srv-2 at the provider, and declared as attached to plate-scanner | A server may be writing to it.',
+    ]);
+    expect(at([])).toEqual([
+      'scratch is unattached at the provider, and declared as attached to plate-scanner',
+    ]);
+  });
+
   it('names the rows that a volume declared without its id may be, and calls none of them undeclared', () => {
     const row = { tier: undefined, site: undefined, servers: undefined, boot: undefined };
     const size = (count: bigint) => bytes(count << 30n);
