@@ -41,7 +41,14 @@ function written(): TestRepository {
       message: 'The spring survey',
     },
     {
-      edits: edit(policy, 'limit: "150.00"', 'limit: "190.00"'),
+      edits: edit(
+        policy,
+        'limit: "150.00" }',
+        `limit: "190.00" }
+  - { name: site-limit, rule: max-monthly-spend, each: site, limit: "260.00" }
+  - { name: brisk-limit, rule: max-monthly-spend, where: { teams: [soundings], tiers: [brisk] }, limit: "160.00" }
+  - { name: whole-limit, rule: max-monthly-spend, limit: "300.00" }`,
+      ),
       date: '2026-04-02T10:00:00Z',
       message: 'A higher limit',
     },
@@ -51,7 +58,10 @@ function written(): TestRepository {
       message: 'The spring survey, again',
     },
     {
-      edits: edit(policy, 'limit: "70.00"', 'limit: "68.00"'),
+      edits: {
+        ...edit(policy, 'limit: "70.00"', 'limit: "68.00"'),
+        ...edit(policy, 'limit: "300.00"', 'limit: "290.00"'),
+      },
       date: '2026-07-01T10:00:00Z',
       message: 'A lower limit',
     },

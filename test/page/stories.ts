@@ -85,6 +85,7 @@ function picturesOf(text: string): readonly Picture[] {
     { kind: 'rooms', rows: [{ name: text, before: room, after: room }] },
     {
       kind: 'spend',
+      ...{ caption: text, of: text, spent: text },
       currency: 'EUR',
       span,
       rows: [{ name: text, steps: [{ on: span.from, amount: more }], limits: [] }],

@@ -1,16 +1,17 @@
 /** The audit's answers as a report with pictures: spend and verdicts over time, and how long things stood. */
-import { openViolations, spendByTeam, waiversUsed } from '../../audit/questions.ts';
+import { openViolations, waiversUsed } from '../../audit/questions.ts';
 import type { AuditRecord } from '../../audit/record.ts';
 import { counted } from '../../base/wording.ts';
-import { compareMoney, money } from '../../price/money.ts';
 import { sentence } from '../model/blocks.ts';
 import type { Block, ReportModel, Section } from '../model/model.ts';
-import type { DaySpan, DaysRow, Picture, SpendRow } from '../model/picture.ts';
+import type { DaySpan, DaysRow, Picture } from '../model/picture.ts';
+import { subjectWords } from '../model/subjects.ts';
 import { looseningsTable } from './loosenings.ts';
 import { mergedTable } from './merged-anyway.ts';
 import { openTable } from './open.ts';
 import { recordsTable } from './records.ts';
 import { spendTable } from './spend.ts';
+import { spendPictures } from './spend-pictures.ts';
 import type { AuditTable } from './table.ts';
 import { waiversTable } from './waivers.ts';
 
@@ -48,7 +49,7 @@ export function auditModel(
     fields: [],
     sections: [
       section('Verdicts', judged, [verdicts(records, span, loosened, names)], records.map(changeName)),
-      section('Monthly cost by team', spendTable(records), spend(records, span)),
+      section('Monthly cost by team', spendTable(records), spendPictures(records, span)),
       section('Loosenings of the policy', loosened, [], names),
       section('Failing changes that were merged', mergedTable(records), []),
       section('How long violations stood', openTable(records), [violations(records, span)]),
@@ -133,46 +134,6 @@ function verdicts(
   };
 }
 
-/** One drawing for each currency that the span ends with; a team that changed its own begins where it did. */
-function spend(records: readonly AuditRecord[], span: DaySpan): readonly Picture[] {
-  const currency = records.findLast(({ cost }) => cost !== null)?.cost?.currency;
-  if (currency === undefined) return [];
-  const rows = new Map<string, SpendRow & { readonly steps: SpendRow['steps'][number][] }>();
-  for (const { record, team, before, after, currencyBefore, currency: its } of spendByTeam(records)) {
-    if (its !== currency) continue;
-    const name = team ?? 'no team';
-    const row = rows.get(name) ?? { name, steps: [], limits: [] };
-    if (row.steps.length === 0 && currencyBefore === currency && record.on > span.from) {
-      row.steps.push({ on: span.from, amount: money(before) });
-    }
-    row.steps.push({ on: record.on, amount: money(after) });
-    rows.set(name, row);
-  }
-  const all = [...rows.values()]
-    .map((row) => ({ ...row, limits: limitsOf(row.name, currency, records) }))
-    .sort((a, b) => compareMoney(b.steps.at(-1)?.amount ?? money(0), a.steps.at(-1)?.amount ?? money(0)));
-  return all.length === 0 ? [] : [{ kind: 'spend', currency, span, rows: all }];
-}
-
-/** The lowest limit on a team's whole cost, from each day on which it became another. */
-function limitsOf(team: string, currency: string, records: readonly AuditRecord[]): SpendRow['limits'] {
-  const limits: SpendRow['limits'][number][] = [];
-  for (const { on, cost, limits: held } of records) {
-    if (cost === null || cost.currencyBefore !== currency) continue;
-    const own = held.flatMap(({ subject, limit }) =>
-      subject.kind === 'team' && subject.name === team ? [money(limit)] : [],
-    );
-    const amount = own.reduce<(typeof own)[number] | undefined>(
-      (least, each) => (least === undefined || each.lt(least) ? each : least),
-      undefined,
-    );
-    const last = limits.at(-1)?.amount;
-    const same = amount === undefined ? last === undefined : last?.eq(amount) === true;
-    if (!same) limits.push({ on, amount });
-  }
-  return limits;
-}
-
 /** The longest first: those are what a reader looks for. */
 function violations(records: readonly AuditRecord[], span: DaySpan): Picture {
   const all = openViolations(records).toSorted((a, b) => b.days - a.days);
@@ -183,7 +144,7 @@ function violations(records: readonly AuditRecord[], span: DaySpan): Picture {
     span,
     rows: all.map(
       ({ entry, subject, opened, closed, days }): DaysRow => ({
-        name: `${entry}: ${subject.kind} ${subject.name}`,
+        name: `${entry}: ${subjectWords(subject)}`,
         days: [],
         stretches: [
           {

@@ -31,10 +31,10 @@ export interface DaySpan {
   readonly until: string;
 }
 
-/** What a team's storage cost a month from a day on, until the next; likewise its limit, which may end. */
+/** What something cost a month from a day on, until the next; likewise its limit. Either may end. */
 export interface SpendRow {
   readonly name: string;
-  readonly steps: readonly { readonly on: string; readonly amount: Money }[];
+  readonly steps: readonly { readonly on: string; readonly amount: Money | undefined }[];
   readonly limits: readonly { readonly on: string; readonly amount: Money | undefined }[];
 }
 
@@ -130,6 +130,10 @@ export type Picture =
   | { readonly kind: 'waits'; readonly steps: readonly WaitingStep[] }
   | {
       readonly kind: 'spend';
+      /** What is drawn, what a row is, and what its steps are. */
+      readonly caption: string;
+      readonly of: string;
+      readonly spent: string;
       readonly currency: string;
       readonly span: DaySpan;
       readonly rows: readonly SpendRow[];

@@ -1,4 +1,4 @@
-/** What each team cost a month, as steps on one scale, with its limit as a line. */
+/** What each of some things cost a month, as steps on one scale, with its limit as a line. */
 import { scaleLinear } from 'd3-scale';
 import type { Money } from '../../price/money.ts';
 import { showAmount } from '../model/amounts.ts';
@@ -9,7 +9,14 @@ import { domainOf, timeAxis, timeOf } from './time.ts';
 
 const height = 44;
 
-export function spendFigure({ currency, span, rows }: Extract<Picture, { readonly kind: 'spend' }>): Html {
+export function spendFigure({
+  caption,
+  of,
+  spent,
+  currency,
+  span,
+  rows,
+}: Extract<Picture, { readonly kind: 'spend' }>): Html {
   const amounts = rows.flatMap(({ steps, limits }) =>
     [...steps, ...limits].map(({ amount }) => Number(amount ?? 0)),
   );
@@ -17,15 +24,17 @@ export function spendFigure({ currency, span, rows }: Extract<Picture, { readonl
   const scale = scaleLinear([0, most === 0 ? 1 : most], [0, height - 3]);
   const domain = domainOf(span);
   return barsFigure({
-    caption: `Monthly cost from ${span.from} to ${span.until}, all on one scale up to ${most.toFixed(2)} ${currency}`,
-    columns: ['Team', 'At the end'],
+    caption: `${caption}, from ${span.from} to ${span.until}, all on one scale up to ${most.toFixed(2)} ${currency}`,
+    columns: [of, 'At the end'],
     domain,
     height,
     axis: timeAxis(domain),
     rows: rows.map((row) => spendRow(row, domain[1], scale, currency)),
     key: [
-      { as: 'step', text: 'monthly cost' },
-      ...(rows.some(({ limits }) => limits.length > 0) ? [{ as: 'limit', text: 'limit' } as const] : []),
+      { as: 'step', text: spent },
+      ...(rows.some(({ limits }) => limits.length > 0)
+        ? [{ as: 'limit', text: 'limit that each change was held to' } as const]
+        : []),
     ],
   });
 }
@@ -53,6 +62,6 @@ function spendRow(
       ...marks(steps, (tall) => ({ as: 'step', top: height - tall, height: tall })),
       ...marks(limits, (tall) => ({ as: 'limit', top: height - tall - 1, height: 2 })),
     ],
-    figure: html`${last === undefined ? undefined : html`<data value="${last.toFixed()}">${showAmount(last, currency)}</data>`}${limit === undefined ? undefined : html` <span class="source">of <data value="${limit.toFixed()}">${showAmount(limit, currency)}</data></span>`}`,
+    figure: html`${last === undefined ? (steps.length > 0 ? 'no such limit by then' : undefined) : html`<data value="${last.toFixed()}">${showAmount(last, currency)}</data>`}${limit === undefined ? undefined : html`${last === undefined ? '' : ' '}<span class="source">of <data value="${limit.toFixed()}">${showAmount(limit, currency)}</data></span>`}`,
   };
 }
