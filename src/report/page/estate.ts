@@ -38,9 +38,10 @@ export function estateFigure(
   drawing: Drawing,
 ): Html {
   const servers = sites.reduce((sum, site) => sum + site.servers.length, 0);
-  const largest = sites
+  const [largest = 0n] = sites
     .flatMap(({ servers: held, unattached }) => (unattached === undefined ? held : [...held, unattached]))
-    .reduce((most, { size }) => (size > most ? size : most), 0n);
+    .map(({ size }) => size)
+    .sort((one, other) => (one < other ? 1 : -1));
   return html`<figure class="estate"><figcaption>${counted(servers, 'server')} at ${counted(sites.length, 'site')}, all drawn to one scale: the whole width is ${showMeasure('bytes', largest)}</figcaption>
 <p class="key">${key.map(({ as, text }) => html`<span><svg class="swatch" width="18" height="12" aria-hidden="true" focusable="false"><rect class="${as}" x="1" y="1" width="16" height="10"/></svg> ${text}</span> `)}</p>
 <div${servers > 10 ? html` data-filter="${counted(servers, 'server')}"` : undefined}>${sites.map((site) => drawSite(site, { largest, open: servers <= open }, drawing))}</div></figure>
