@@ -47,15 +47,24 @@ function contrast(a: string, b: string): number {
   return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
 }
 
-describe.each(Object.entries(stories))('%s, as a page', (_, make) => {
+/** Each story is told once, and its page looked at by every test. */
+const told = new Map<string, Promise<string>>();
+
+function pageOf(name: string): Promise<string> {
+  const known = told.get(name) ?? stories[name]?.() ?? Promise.reject(new Error(`no story ${name}`));
+  told.set(name, known);
+  return known;
+}
+
+describe.each(Object.entries(stories))('%s, as a page', (name, make) => {
   it('is valid HTML', async () => {
     const validator = new HtmlValidate({ extends: ['html-validate:standard', 'html-validate:a11y'] });
-    const { results } = await validator.validateString(await make());
+    const { results } = await validator.validateString(await pageOf(name));
     const messages = results.flatMap((each) => each.messages);
     expect(messages.map(({ ruleId, message, line }) => `${line} ${ruleId}: ${message}`)).toEqual([]);
   });
 
-  it('has the same bytes twice', async () => expect(await make()).toBe(await make()));
+  it('has the same bytes twice', async () => expect(await make()).toBe(await pageOf(name)));
 });
 
 describe.skipIf(executable === undefined)('in a browser', () => {
@@ -74,40 +83,42 @@ describe.skipIf(executable === undefined)('in a browser', () => {
     }
   }
 
-  it.each(Object.entries(stories))('%s is whole, quiet and reached by the keyboard', async (_, make) => {
-    await using(await make(), wide, async ({ page, asked, said }) => {
-      expect(await unreached(page)).toEqual([]);
-      for (const { width, scheme, media, axe } of views) {
-        await page.setViewportSize({ width, height: 900 });
-        await page.emulateMedia({ media, colorScheme: scheme });
-        const at = `at ${width} pixels, ${scheme}, ${media}`;
-        expect(await sideways(page), at).toBeLessThanOrEqual(0);
-        expect(await overlaps(page), at).toEqual([]);
-        if (axe) expect(await faults(page), at).toEqual([]);
-      }
-      expect(asked).toEqual([]);
-      expect(said).toEqual([]);
-    });
-  });
+  const texts = "document.querySelector('main').textContent";
+  const unseen = `[...document.querySelectorAll('main *, header *, footer *')].filter((each) => each.localName !== 'script'
+    && !each.closest('svg, details:not([open]) > :not(summary)') && each.textContent.trim() !== '' && !each.checkVisibility())
+    .map((each) => each.outerHTML.slice(0, 200))`;
 
-  it.each(Object.entries(stories))('%s can be read whole with scripts switched off', async (_, make) => {
-    const html = await make();
-    const unseen = `[...document.querySelectorAll('main *, header *, footer *')].filter((each) => each.localName !== 'script'
-      && !each.closest('svg, details:not([open]) > :not(summary)') && each.textContent.trim() !== '' && !each.checkVisibility())
-      .map((each) => each.outerHTML.slice(0, 200))`;
-    const texts = "document.querySelector('main').textContent";
-    const withScript = await using(html, wide, ({ page }) => page.evaluate<string>(texts));
-    await using(html, { ...wide, scripts: false }, async ({ page, asked, said }) => {
-      expect(await page.evaluate<string[]>(unseen)).toEqual([]);
-      // What scripts add are ways to sort and to search, never a word of the report.
-      const alone = await page.evaluate<string>(texts);
-      expect(withScript.replaceAll('Show only what holds', '')).toBe(alone);
-      expect(
-        await page.evaluate<number>("document.querySelectorAll('th button, input[type=search]').length"),
-      ).toBe(0);
-      expect([asked, said]).toEqual([[], []]);
-    });
-  });
+  it.each(Object.keys(stories))(
+    '%s is whole, quiet, reached by the keyboard, and read whole with scripts switched off',
+    async (name) => {
+      const html = await pageOf(name);
+      const withScript = await using(html, wide, async ({ page, asked, said }) => {
+        const text = await page.evaluate<string>(texts);
+        expect(await unreached(page)).toEqual([]);
+        for (const { width, scheme, media, axe } of views) {
+          await page.setViewportSize({ width, height: 900 });
+          await page.emulateMedia({ media, colorScheme: scheme });
+          const at = `at ${width} pixels, ${scheme}, ${media}`;
+          expect(await sideways(page), at).toBeLessThanOrEqual(0);
+          expect(await overlaps(page), at).toEqual([]);
+          if (axe) expect(await faults(page), at).toEqual([]);
+        }
+        expect(asked).toEqual([]);
+        expect(said).toEqual([]);
+        return text;
+      });
+      await using(html, { ...wide, scripts: false }, async ({ page, asked, said }) => {
+        expect(await page.evaluate<string[]>(unseen)).toEqual([]);
+        // What scripts add are ways to sort and to search, never a word of the report.
+        const alone = await page.evaluate<string>(texts);
+        expect(withScript.replaceAll('Show only what holds', '')).toBe(alone);
+        expect(
+          await page.evaluate<number>("document.querySelectorAll('th button, input[type=search]').length"),
+        ).toBe(0);
+        expect([asked, said]).toEqual([[], []]);
+      });
+    },
+  );
 
   it('keeps what is ticked, for these steps alone', async () => {
     const html = judgementPage(await judged(mainFiles, platesGrown));
@@ -183,8 +194,8 @@ describe.skipIf(executable === undefined)('in a browser', () => {
   });
 
   it('draws every volume of the estate at its size, and outlines what the branch touches', async () => {
-    const html = await stories['a branch beside the whole estate']?.();
-    await using(html ?? '', wide, async ({ page }) => {
+    const html = await pageOf('a branch beside the whole estate');
+    await using(html, wide, async ({ page }) => {
       const [texts, shares] = await page.evaluate<[string, Record<string, string[]>]>(
         `[document.querySelector('.estate').textContent,
           Object.fromEntries([...document.querySelectorAll('.estate tbody tr')].map((row) => [row.cells[0].firstChild.textContent.trim(),
@@ -222,8 +233,8 @@ describe.skipIf(executable === undefined)('in a browser', () => {
         'touched',
         'disputed',
       ];
-      const html = await stories['a branch beside the whole estate']?.();
-      await using(html ?? '', { ...wide, scheme }, async ({ page }) => {
+      const html = await pageOf('a branch beside the whole estate');
+      await using(html, { ...wide, scheme }, async ({ page }) => {
         for (const media of ['screen', 'print'] as const) {
           await page.emulateMedia({ media, colorScheme: scheme });
           const [paper = '', ...strokes] = await page.evaluate<string[]>(
@@ -239,8 +250,8 @@ describe.skipIf(executable === undefined)('in a browser', () => {
   );
 
   it('links every verdict and loosening on the axis to the row that tells of it', async () => {
-    const html = await stories['the audit of a year']?.();
-    await using(html ?? '', wide, async ({ page }) => {
+    const html = await pageOf('the audit of a year');
+    await using(html, wide, async ({ page }) => {
       const links = await page.evaluate<{ row: string; told: string | null }[]>(
         `[...document.querySelectorAll('figure td a')].map((link) => ({ row: link.closest('tr').cells[0].textContent,
           told: document.querySelector(link.getAttribute('href'))?.textContent ?? null }))`,
