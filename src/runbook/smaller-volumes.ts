@@ -65,9 +65,9 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
         after: [swapped, ...gone, ...idle],
       }),
     );
-    // Two of one name do not go along, nor are they there when a guest starts.
-    draft.wait(`move-server ${server}`, [`detach-old ${name}`]);
-    draft.wait(`start ${server}`, [`detach-old ${name}`]);
+    // Two of one name do not go along, nor are they there when a guest starts, and no server goes with one of them.
+    for (const each of [`move-server ${server}`, `start ${server}`, `delete-server ${server}`])
+      draft.wait(each, [`detach-old ${name}`]);
   } else {
     if (server !== undefined && boots) restart(draft, server);
     const holders = sides.holdersBefore(name);

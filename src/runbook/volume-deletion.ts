@@ -48,6 +48,12 @@ export function deleteVolume(draft: Draft, { name, size, protected: kept }: Volu
       `replacement ${name}`,
       ...holders.map((server) => `delete-server ${server}`),
       ...(group === undefined ? [] : outOfGroup(sides, name, group)),
+      // A group that goes with its volumes is let go of whole before any of it is deleted.
+      ...(group === undefined || sides.head.groups.has(sides.headName('groups', group.name))
+        ? []
+        : sides
+            .membersBefore(sides.headName('groups', group.name))
+            .flatMap((member) => sides.holdersBefore(member).map((holder) => `detach ${member} ${holder}`))),
     ],
     turn: 'delete',
   });

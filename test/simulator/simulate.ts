@@ -9,6 +9,7 @@ import { baseName, headName, type Renames } from '../../src/change/renames.ts';
 import type { Estate, FileSystem, Layout } from '../../src/estate/estate.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
 import type { Snag, Step } from '../../src/runbook/step.ts';
+import { otherOrders } from './orders.ts';
 import { needsGuest, play, systemOn } from './play.ts';
 import { type Content, type Disk, type Group, Refused, type Server, type System, World } from './world.ts';
 
@@ -35,33 +36,18 @@ export function simulate(base: Estate, head: Estate, { spareSlots }: Room): Simu
   const snag = steps.find((step) => step.snag !== undefined)?.snag;
   const faults = playAll(comparison, base, head, steps, spareSlots);
   if (snag === undefined) {
-    const others = faults.length > 0 ? [] : playAll(comparison, base, head, otherOrder(steps), spareSlots);
-    return { steps, faults: [...faults, ...others.map((each) => `in another order: ${each}`)], snag };
+    const others = (faults.length > 0 ? [] : otherOrders(steps)).flatMap((order) =>
+      playAll(comparison, base, head, order, spareSlots).map((each) => `in another order: ${each}`),
+    );
+    return { steps, faults: [...faults, ...others], snag };
   }
-  // What is said to be impossible has to be refused. Whether a group's contents fit on a smaller copy is not looked at.
+  // What is said to be impossible has to be refused.
   const isRefused = faults.length > 0 || snag.kind === 'apart';
   return {
     steps,
     faults: isRefused ? [] : [`it can be carried out, and is said not to be: ${snag.kind}`],
     snag,
   };
-}
-
-/**
- * The steps as other people may do them: whatever waits for nothing that is left may come next. What is printed first
- * comes as late as it can, so that a wait that is missed shows.
- */
-function otherOrder(steps: readonly Step[]): readonly Step[] {
-  const done = new Set<number>();
-  const left = [...steps];
-  const order: Step[] = [];
-  for (;;) {
-    const next = left.findLastIndex(({ after }) => after.every((each) => done.has(each)));
-    const [step] = next < 0 ? [] : left.splice(next, 1);
-    if (step === undefined) return order;
-    done.add(step.number);
-    order.push(step);
-  }
 }
 
 /** As many as the most that either end of the branch takes, and some to spare. */
