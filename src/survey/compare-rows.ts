@@ -31,7 +31,10 @@ export function compareProvider(
       const volume = estate.volumes.get(name);
       return volume === undefined
         ? []
-        : [...compareRow(volume, row), ...compareHolders(estate, volume, row, serversOf(row))];
+        : [
+            ...compareRow(volume, row),
+            ...compareHolders(estate, volume, row, serversOf(row), provider.servers),
+          ];
     }),
     ...provider.servers.flatMap((row) => {
       const server = [...estate.servers.values()].find((each) => isRowOf(row, each));
@@ -86,6 +89,7 @@ function compareHolders(
   { name }: Volume,
   row: ProviderVolume,
   there: readonly string[] | undefined,
+  rows: readonly ProviderServer[],
 ): readonly Difference[] {
   const here = [...new Set((estate.holders.get(name) ?? []).map(({ server }) => server))].sort(byText);
   const held = [...new Set(there ?? here)].sort(byText);
@@ -94,7 +98,8 @@ function compareHolders(
   const missing = here.filter((server) => !held.includes(server));
   const isOther =
     held.some((server) => estate.servers.has(server) && !here.includes(server)) ||
-    missing.length !== unknown.length;
+    missing.length !== unknown.length ||
+    unknown.some((holder) => !missing.some((server) => couldBe(estate.servers.get(server), holder, rows)));
   const attached = (servers: readonly string[]): string =>
     servers.length === 0 ? 'unattached' : `attached to ${listed(servers)}`;
   const common = { layer: 'provider', subject: { kind: 'volume', name } } as const;
@@ -127,6 +132,13 @@ function compareHolders(
           }),
         ]),
   ];
+}
+
+/** Whether a holder may be a server that is declared, and called otherwise there: not where both have ids, which differ. */
+function couldBe(server: Server | undefined, holder: string, rows: readonly ProviderServer[]): boolean {
+  if (server?.id === undefined) return true;
+  const named = rows.filter(({ id, name }) => id === holder || name === holder);
+  return named.every(({ id }) => id === undefined || id === server.id);
 }
 
 /**

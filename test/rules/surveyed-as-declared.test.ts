@@ -164,6 +164,38 @@ attachments: ${attachments}
     expect((await judge(silent, { ...silent, ...estate('[]', '') })).findings).toEqual([]);
   });
 
+  it('refuses to move what a server holds that the list shows to be another, whatever it is called', async () => {
+    const office = (server: string): Files => ({
+      'storage/imagery.yaml': `team: imagery
+servers: { plate-scanner: { id: i-1, power: running }, press: { id: i-2, power: running } }
+volumes: { plates-1: { id: v-1, size: 50 GiB, tier: bulk } }
+attachments: [ { volume: plates-1, server: ${server} } ]
+`,
+    });
+    const list = (holder: string): Files => ({
+      'surveys/provider.json': JSON.stringify({
+        format: 'ullage-provider-survey-1',
+        at: '2026-11-20T06:00:00Z',
+        lists: ['volumes', 'servers'],
+        volumes: [{ id: 'v-1', name: 'plates-1', size: gib(50), servers: [holder] }],
+        servers: [
+          { id: 'i-1', name: 'plate-scanner' },
+          { id: 'i-2', name: 'press' },
+          { id: 'i-9', name: 'payroll' },
+        ],
+      }),
+    });
+    const verdict = async (holder: string) => {
+      const base = { ...rule(), ...office('plate-scanner'), ...list(holder) };
+      return (await judge(base, { ...base, ...office('press') })).verdict;
+    };
+    expect([await verdict('i-1'), await verdict('i-9'), await verdict('i-2')]).toEqual([
+      'pass',
+      'fail',
+      'fail',
+    ]);
+  });
+
   it('refuses to attach what another server holds already, and asks nothing else of an attachment', async () => {
     const attached = estate('[ { volume: plates-1, server: plate-scanner } ]');
     const held = { ...rule(), ...unattached, ...listed({ servers: ['press'] }) };
