@@ -20,6 +20,7 @@ export function compareProvider(
 ): readonly Difference[] {
   if (provider === undefined) return [];
   const serversOf = serversOfRows(estate, provider);
+  const otherVolume = otherThan(provider, matches);
   // What is left may still be a volume that is declared in another size, or on another server.
   const isUnsure =
     matches.undeclaredRows.length > 0 && [...estate.volumes.keys()].some((name) => !matches.rows.has(name));
@@ -38,7 +39,7 @@ export function compareProvider(
     }),
     ...provider.servers.flatMap((row) => {
       const server = [...estate.servers.values()].find((each) => isRowOf(row, each));
-      return server === undefined ? [] : compareServer(server, row, otherThan(provider, matches));
+      return server === undefined ? [] : compareServer(server, row, otherVolume);
     }),
     ...undeclaredRows(matches, list, meaning),
     ...(provider.lists.includes('volumes') ? notListed(estate, matches, meaning) : []),
