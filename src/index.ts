@@ -57,6 +57,7 @@ export type {
   Judgement,
   LimitUse,
   NotJudged,
+  NotRead,
   PastChange,
   PolicySource,
   Proposed,

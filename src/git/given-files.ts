@@ -38,6 +38,12 @@ export function treeOfFiles(files: Files, name: string, packs: Files = {}): Outc
     label: { revision: name, name },
     list: async (...folders) => listing(contents, folders),
     read: async ({ path }) => contentOf(contents, path),
+    changedFrom: async (base, isWanted) => {
+      const { files: before } = await base.list('.');
+      const known = new Map(before.map(({ path, blob }) => [path, blob]));
+      const { files: after } = listing(contents, ['.']);
+      return after.filter(({ path, blob }) => known.get(path) !== blob && isWanted(path));
+    },
     fileAt: async (commit, path) => packIn(packs, `${commit}:${path}`),
   });
 }

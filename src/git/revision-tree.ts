@@ -32,6 +32,13 @@ interface Found {
   readonly path: Buffer;
 }
 
+/** A folder's path, with its slash, and its ids in two trees. */
+interface Pair {
+  readonly path: string;
+  readonly before: string | undefined;
+  readonly after: string;
+}
+
 type Step = Outcome<readonly Found[]>;
 
 const slash = Buffer.from('/');
@@ -80,6 +87,39 @@ export class RevisionTree implements Tree {
     const content = await this.#objects.read(file.blob, 'blob', shown(file.path));
     if (content.ok) return content;
     return { ok: false, problems: content.problems.map((problem) => problemAt(file.path, problem)) };
+  }
+
+  /** Two folders with one id hold the same, so only those on the way to what differs are read. */
+  async changedFrom(base: Tree, isWanted: (path: string) => boolean): Promise<readonly TreeFile[]> {
+    const changed: TreeFile[] = [];
+    let level: readonly Pair[] = [
+      { path: '', before: base instanceof RevisionTree ? base.#tree : undefined, after: this.#tree },
+    ];
+    for (let looked = 0; level.length > 0 && looked < mostPaths; ) {
+      const next: Pair[] = [];
+      for (const { path: above, was, is } of await Promise.all(level.map((pair) => this.#entriesOf(pair)))) {
+        looked += is.length;
+        const known = new Map(was.map((entry) => [entry.name.toString('latin1'), entry]));
+        for (const { kind, name, id } of is) {
+          const old = known.get(name.toString('latin1'));
+          if (old?.id === id) continue;
+          const path = `${above}${name.toString('utf8')}`;
+          if (kind === 'folder')
+            next.push({ path: `${path}/`, before: old?.kind === 'folder' ? old.id : undefined, after: id });
+          else if (kind === 'file' && isWanted(path)) changed.push({ path, blob: id });
+        }
+      }
+      level = next;
+    }
+    return changed;
+  }
+
+  async #entriesOf({ path, before, after }: Pair) {
+    const [was, is] = await Promise.all([
+      before === undefined ? ok([]) : this.#folder(before),
+      this.#folder(after),
+    ]);
+    return { path, was: was.ok ? was.value : [], is: is.ok && was.ok ? is.value : [] };
   }
 
   fileAt(commit: string, path: string): Promise<FileAt> {

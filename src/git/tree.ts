@@ -40,6 +40,11 @@ export interface Tree {
   /** A file's bytes. Ask for many at once: the requests are pipelined. */
   read(file: TreeFile): Promise<Outcome<Uint8Array>>;
   /**
+   * The files that are not in `base`, or are otherwise there, as far as they can be told without a look at everything:
+   * what cannot be read, or is too much, is left out. They can be read, too.
+   */
+  changedFrom(base: Tree, isWanted: (path: string) => boolean): Promise<readonly TreeFile[]>;
+  /**
    * A file of any commit, be it of another repository, whose objects lie beside this revision's own. Left out where
    * there are none beside it.
    */
@@ -51,6 +56,7 @@ export const emptyTree: Tree = {
   label: { revision: 'nothing', name: 'nothing' },
   list: async () => ({ files: [], problems: [] }),
   read: async () => ({ ok: false, problems: [] }),
+  changedFrom: async () => [],
 };
 
 /** A path as it can be shown on one line of a message: what would steer a terminal or hide itself is spelt out. */

@@ -26,6 +26,9 @@ import {
 /** How many files are open at a time; a process may have only so many. */
 const openAtOnce = 64;
 
+/** The most files outside of an estate's folders that are looked at. */
+const lookedAtMost = 1_000;
+
 /** What was on the disk when it was listed. */
 type OnDisk =
   | { readonly kind: 'content'; readonly blob: string; readonly bytes: Uint8Array }
@@ -118,6 +121,16 @@ export class WorkTree implements Tree {
         advice: 'List its folder first.',
       }),
     );
+  }
+
+  /** Every file has to be looked at to tell whether it has changed, so of many none is. */
+  async changedFrom(base: Tree, isWanted: (path: string) => boolean): Promise<readonly TreeFile[]> {
+    const wanted = (await this.#paths([], new ListingBuilder())).filter(isWanted);
+    if (wanted.length === 0 || wanted.length > lookedAtMost) return [];
+    const { files: before } = await base.list(...wanted);
+    const known = new Map(before.map(({ path, blob }) => [path, blob]));
+    const { files: after } = await this.list(...wanted);
+    return after.filter(({ path, blob }) => known.get(path) !== blob && isWanted(path));
   }
 
   /** What the index tracks and what is new in some folders, each path once. */

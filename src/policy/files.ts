@@ -57,7 +57,7 @@ const folders = ['storage', 'prices', 'policies', 'waivers', 'procedures'] as co
 
 export const within = (folder: string, path: string): boolean => path.startsWith(`${folder}/`);
 
-const isYaml = (path: string): boolean => /\.ya?ml$/i.test(path);
+export const isYaml = (path: string): boolean => /\.ya?ml$/i.test(path);
 
 /** What a path is to a judgement under these paths; nothing where it is none of its business. */
 export const kindsOf = (path: string, paths: Paths): readonly FileKind[] =>

@@ -130,6 +130,17 @@ export interface UnreadMain {
   readonly pricedByBranch: readonly string[];
 }
 
+/**
+ * A file that the branch brings or alters, that looks like one of ours, and that was not read, since it lies outside
+ * of the folder where such files are, or its name ends otherwise. Settings are read from `ullage.yaml` alone.
+ */
+export interface NotRead {
+  readonly file: string;
+  readonly format: 'estate' | 'price-list' | 'rule-pack' | 'waivers' | 'settings';
+  /** Where such files are; empty for settings. */
+  readonly folder: string;
+}
+
 export interface Judged {
   readonly verdict: 'pass' | 'fail';
   /** Why, one sentence each, the gravest first. */
@@ -163,6 +174,8 @@ export interface Judged {
   readonly policyChanges: readonly PolicyChange[];
   readonly proposed: Proposed | undefined;
   readonly waivers: readonly WaiverUse[];
+  /** Only where there are such files. */
+  readonly notRead?: readonly NotRead[];
 }
 
 export interface NotJudged {
@@ -172,6 +185,8 @@ export interface NotJudged {
   readonly base: RevisionLabel | undefined;
   readonly head: RevisionLabel | undefined;
   readonly on: string;
+  /** Only where there are such files. */
+  readonly notRead?: readonly NotRead[];
 }
 
 export type Judgement = Judged | NotJudged;

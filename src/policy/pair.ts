@@ -14,6 +14,7 @@ import {
   judgementOf,
 } from './judge.ts';
 import { type Judgement, notJudged } from './judgement.ts';
+import { filesNotRead } from './not-read.ts';
 import type { Waiver } from './policy.ts';
 import { priced } from './priced.ts';
 import { emptyReading, problemsIn, type Reading, readNext } from './reader.ts';
@@ -151,11 +152,13 @@ export async function judgePair(
   history?: History,
 ): Promise<Judgement> {
   const { base, head } = pair;
+  const found = await filesNotRead(base, head);
+  const notRead = found.length === 0 ? {} : { notRead: found };
   const { change } = await evaluateReadable(pair, options, history);
-  if (change.ok) return judgementOf(change.value, options);
+  if (change.ok) return { ...judgementOf(change.value, options), ...notRead };
   const shownIn = ({ revision }: Problem): Tree => (revision === 'base' ? base : head).tree;
   const labels = { base: base.revision.label, head: head.revision.label };
-  return notJudged(await withExcerpts(change.problems, shownIn), options.on, labels);
+  return { ...notJudged(await withExcerpts(change.problems, shownIn), options.on, labels), ...notRead };
 }
 
 /** The head's problems, then the base's own; what both have is the base's, and is said to be there already. */

@@ -67,7 +67,15 @@ export const reportJson = (judgement: Judgement, options: JsonOptions = {}): str
 export const judgementReport = (judgement: Judgement, { all = false }: JsonOptions = {}): JudgementReport =>
   judgement.verdict === 'not judged' ? notJudgedReport(judgement) : judgedReport(judgement, all);
 
-function notJudgedReport({ verdict, reasons, base, head, on, problems }: NotJudged): JudgementReport {
+function notJudgedReport({
+  verdict,
+  reasons,
+  base,
+  head,
+  on,
+  problems,
+  notRead = [],
+}: NotJudged): JudgementReport {
   return {
     format: 'ullage-judgement-1',
     verdict,
@@ -91,12 +99,13 @@ function notJudgedReport({ verdict, reasons, base, head, on, problems }: NotJudg
     waivers: [],
     rules: [],
     problems: problems.map(problemReport),
+    notRead: notRead.map((file) => ({ ...file })),
     unchanged: { headroom: 0, teams: 0, limits: 0 },
   };
 }
 
 function judgedReport(judged: Judged, all: boolean): JudgementReport {
-  const { policyFrom, proposed } = judged;
+  const { policyFrom, proposed, notRead = [] } = judged;
   const headroom = judged.headroom.filter((room) => all || isTouched(room));
   const limits = judged.limits.filter(({ before, after }) => all || !before.equals(after));
   const teams = judged.cost.teams.filter((team) => all || changeOfCost(judged.cost, team)?.isZero() !== true);
@@ -129,6 +138,7 @@ function judgedReport(judged: Judged, all: boolean): JudgementReport {
     })),
     rules: judged.rules.map((rule) => ruleReport(rule, policyFrom)),
     problems: [],
+    notRead: notRead.map((file) => ({ ...file })),
     unchanged: {
       headroom: judged.headroom.length - headroom.length,
       teams: judged.cost.teams.length - teams.length,

@@ -28,6 +28,7 @@ import { fingerprint } from './fingerprint.ts';
 import { jsonText } from './json-text.ts';
 import { markdownAdvice, markdownText } from './markdown-text.ts';
 import { groupFindings } from './model/findings.ts';
+import { notReadSentence } from './model/not-read.ts';
 import { questionSentence } from './model/question.ts';
 import { unreadSentence } from './model/unread-main.ts';
 
@@ -103,7 +104,13 @@ function runOf(
         semanticVersion: toolVersion,
         language: 'en',
         rules: inForce.map(descriptor),
-        notifications: [notJudgedDescriptor, unreadMainDescriptor, questionDescriptor, leftOutDescriptor],
+        notifications: [
+          notJudgedDescriptor,
+          unreadMainDescriptor,
+          questionDescriptor,
+          leftOutDescriptor,
+          notReadDescriptor,
+        ],
       },
     },
     automationDetails: {
@@ -271,6 +278,14 @@ const unreadMainDescriptor: ReportingDescriptor = {
   defaultConfiguration: { level: 'warning' },
 };
 
+const notReadId = 'file-not-read';
+
+const notReadDescriptor: ReportingDescriptor = {
+  id: notReadId,
+  shortDescription: { text: 'A file that looks like one of Ullage lies where none is read.' },
+  defaultConfiguration: { level: 'warning' },
+};
+
 const questionId = 'new-or-existing';
 
 const questionDescriptor: ReportingDescriptor = {
@@ -297,17 +312,25 @@ const leftOutSentence = (count: number): string =>
   `${counted(count, 'finding is', 'findings are')} left out here, since a code host takes at most ${exact(BigInt(hostLimits.results))} results and 10 MB compressed; the JSON report has every one, and so has this one with --all.`;
 
 function invocationOf(judgement: Judgement, leftOut: number): Invocation {
+  const warned = (id: string, index: number, text: string): Notification => ({
+    descriptor: { id, index },
+    level: 'warning',
+    message: { text: messageText(text) },
+  });
+  const { notRead = [] } = judgement;
+  const unread = notRead.map(
+    (file): Notification => ({
+      ...warned(notReadId, 4, notReadSentence(file)),
+      locations: [locationOf({ file: file.file, line: 1, column: 1 })],
+    }),
+  );
   if (judgement.verdict !== 'not judged') {
     const { unreadMain, question } = judgement;
-    const warned = (id: string, index: number, text: string): Notification => ({
-      descriptor: { id, index },
-      level: 'warning',
-      message: { text: messageText(text) },
-    });
     const notifications = [
       ...(unreadMain === undefined ? [] : [warned(unreadMainId, 1, unreadSentence(unreadMain))]),
       ...(question === undefined ? [] : [warned(questionId, 2, questionSentence(question))]),
       ...(leftOut === 0 ? [] : [warned(leftOutId, 3, leftOutSentence(leftOut))]),
+      ...unread,
     ];
     return {
       executionSuccessful: true,
@@ -316,7 +339,7 @@ function invocationOf(judgement: Judgement, leftOut: number): Invocation {
   }
   return {
     executionSuccessful: false,
-    toolExecutionNotifications: judgement.problems.map(notificationOf),
+    toolExecutionNotifications: [...judgement.problems.map(notificationOf), ...unread],
   };
 }
 

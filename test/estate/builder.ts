@@ -71,6 +71,7 @@ export function treeOf(files: Files, revision: string): Tree {
       problems: [],
     }),
     read: async ({ path }) => ok(new TextEncoder().encode(files[path] ?? '')),
+    changedFrom: async () => [],
   };
 }
 

@@ -139,6 +139,10 @@ export interface JudgementReport {
    * The rule entries that applied, in order of name.
    */
   rules: RuleInForceReport[];
+  /**
+   * Files that the branch brings or alters, that look like Ullage's own, and that were not read, for where they lie or how they are named.
+   */
+  notRead: NotReadReport[];
   unchanged: UnchangedReport;
   /**
    * Why nothing could be judged, and where; empty where there is a judgement.
@@ -1303,6 +1307,20 @@ export interface ElsewhereReport {
    * Its column.
    */
   column: number;
+}
+export interface NotReadReport {
+  /**
+   * Its path from the top of the repository.
+   */
+  file: string;
+  /**
+   * What it looks like.
+   */
+  format: 'estate' | 'price-list' | 'rule-pack' | 'waivers' | 'settings';
+  /**
+   * The folder whose `.yaml` and `.yml` files are read as that; empty for settings, which are in `ullage.yaml`.
+   */
+  folder: string;
 }
 /**
  * How many are left out, since the branch changes nothing of them; all 0 with `--all`.

@@ -8,6 +8,7 @@ import { costSection, costSentence } from './cost.ts';
 import { countGroups, findingSections, groupFindings, type LineAt, wayToRule } from './findings.ts';
 import { headroomSection } from './headroom.ts';
 import type { ReportModel } from './model.ts';
+import { notReadFields } from './not-read.ts';
 import { policySection } from './policy-changes.ts';
 import { problemSections } from './problems.ts';
 import { questionSentence } from './question.ts';
@@ -35,6 +36,7 @@ function judgedModel(judged: Judged, lineAt: LineAt): ReportModel {
     headline: summaryLine(judged),
     fields: [
       ...(judged.unreadMain === undefined ? [] : [line('Main', unreadSentence(judged.unreadMain))]),
+      ...notReadFields(judged.notRead),
       line('Cost', costSentence(judged)),
       ...(judged.question === undefined ? [] : [advice('Question', questionSentence(judged.question))]),
       whatToDo(judged),
@@ -78,6 +80,7 @@ function notJudgedModel(judgement: NotJudged): ReportModel {
       problems.length === 1 && only !== undefined
         ? advice('To do', only.advice)
         : line('To do', 'Correct the problems below and judge again. What is not judged does not pass.'),
+      ...notReadFields(judgement.notRead),
       ...(asked.length === 0 ? [] : [line('Compared', `${asked.join(', ')}.`)]),
     ],
     sections: problemSections(problems),

@@ -18,7 +18,10 @@ export function summaryLine(judgement: Judgement): string {
   switch (judgement.verdict) {
     case 'pass': {
       const loss = lossSentence(judgement.changes) ?? [];
-      return `pass: ${clipped([first].concat(loss, others).join('; '), longestHeadline)}`;
+      const { notRead = [] } = judgement;
+      const unread =
+        notRead.length === 0 ? [] : [`${counted(notRead.length, 'file was', 'files were')} not read`];
+      return `pass: ${clipped([first].concat(unread, loss, others).join('; '), longestHeadline)}`;
     }
     case 'fail': {
       const more = others.length === 0 ? '' : `, and ${counted(others.length, 'more finding')}`;
