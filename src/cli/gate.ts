@@ -20,6 +20,7 @@ import {
 import type { AttestFlags } from './attestation.ts';
 import { dayOf, type Finished, type ReportFlags, terminal, writeReport } from './edge.ts';
 import { staleSchemas } from './editor-schemas.ts';
+import { notPushedRemark } from './not-pushed.ts';
 import { pathProblems } from './report-paths.ts';
 import { treeAt, withRepository } from './repository.ts';
 
@@ -106,7 +107,7 @@ async function gateAsTold(options: Options, clock: Date): Promise<Gated> {
     return ok({
       judgement,
       revisions,
-      remarks: [...unread, ...remarks, ...unproved],
+      remarks: [...unread, ...notPushedRemark(compared.value), ...remarks, ...unproved],
       ...(besides === undefined ? {} : { besides }),
     });
   });

@@ -19,6 +19,7 @@ import { surveyedTicks } from '../runbook/surveyed-ticks.ts';
 import { readTicks } from '../runbook/ticks.ts';
 import { compareSurveys, type SurveyComparison } from '../survey/compare.ts';
 import { dayOf, type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
+import { notPushedRemark } from './not-pushed.ts';
 import { withRepository } from './repository.ts';
 
 export interface StepsFlags extends ReportFlags {
@@ -34,8 +35,12 @@ export interface StepsFlags extends ReportFlags {
 }
 
 export async function runSteps(flags: StepsFlags): Promise<Finished> {
+  const found = await judged(flags);
+  return { ...(await told(found, flags)), remarks: found.remarks ?? [] };
+}
+
+async function told({ judgement, surveys }: StepsJudged, flags: StepsFlags): Promise<Finished> {
   const { format, server, by, done: file } = flags;
-  const { judgement, surveys } = await judged(flags);
   if (judgement.verdict === 'not judged') {
     const form = format === 'mermaid' ? 'text' : format;
     const output = await report(form, judgement, terminal(flags));
@@ -77,6 +82,7 @@ interface StepsJudged {
   readonly judgement: Judgement;
   /** Beside either revision; only where ticks are to be held against them. */
   readonly surveys?: Outcome<Surveyed>;
+  readonly remarks?: readonly string[];
 }
 
 type Surveyed = Readonly<Record<'before' | 'after', SurveyComparison>>;
@@ -89,9 +95,10 @@ async function judged(flags: StepsFlags): Promise<StepsJudged> {
     const compared = await resolveRevisions(repository, flags);
     if (!compared.ok) return compared;
     const { judgement, readings } = await judgeAgainstMain(repository, compared.value, { on, backTest: 0 });
+    const remarks = notPushedRemark(compared.value);
     return flags.done === undefined
-      ? ok({ judgement })
-      : ok({ judgement, surveys: await surveyedIn(compared.value.head, readings, on) });
+      ? ok({ judgement, remarks })
+      : ok({ judgement, remarks, surveys: await surveyedIn(compared.value.head, readings, on) });
   });
   return found.ok ? found.value : { judgement: notJudged(found.problems, on) };
 }

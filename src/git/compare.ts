@@ -34,6 +34,14 @@ export interface RevisionPair {
   readonly headTree?: string;
   /** As the person, or the search for the main branch, named it. */
   readonly baseRef: string;
+  /** Only where nobody named the base, and the clone's own branch of its name has commits that it does not have. */
+  readonly notPushed?: NotPushed;
+}
+
+/** A branch of this clone, and how many of its commits the remote's branch of that name did not have when last fetched. */
+export interface NotPushed {
+  readonly branch: string;
+  readonly commits: number;
 }
 
 /** A commit, what it is called, and what it says. */
@@ -64,8 +72,23 @@ export async function resolveRevisions(
   if (!head.ok || !base.ok) {
     return err(...(base.ok ? [] : base.problems), ...(head.ok ? [] : head.problems));
   }
-  if (what.worktree) return overWorkTree(repo, base.value, head.value);
-  return afterMerge(repo, base.value, head.value);
+  const pair = what.worktree
+    ? await overWorkTree(repo, base.value, head.value)
+    : await afterMerge(repo, base.value, head.value);
+  if (!pair.ok || what.base !== undefined) return pair;
+  const own = await notPushed(asked, base.value, head.value);
+  return own === undefined ? pair : ok({ ...pair.value, notPushed: own });
+}
+
+/** Nothing is said of a branch that is only behind, nor of one that is itself what is judged. */
+async function notPushed({ repo, refs }: Asked, base: Named, head: Named): Promise<NotPushed | undefined> {
+  const branch = /^refs\/remotes\/origin\/(.+)$/.exec(base.ref)?.[1];
+  const own = refs.get(`refs/heads/${branch}`)?.id;
+  if (branch === undefined || own === undefined || [base.commit.id, head.commit.id].includes(own))
+    return undefined;
+  const run = await repo.inObjects(['rev-list', '--count', own, `^${base.commit.id}`]);
+  const commits = run.ok && run.value.code === 0 ? Number(run.value.stdout.toString('latin1').trim()) : 0;
+  return commits > 0 ? { branch, commits } : undefined;
 }
 
 /** A repository, and all of its refs that can matter here, asked for at once. */

@@ -10,6 +10,7 @@
  */
 import { readFile, realpath, stat } from 'node:fs/promises';
 import { dirname, relative, resolve, sep } from 'node:path';
+import { offer } from '../base/nearest.ts';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { type Commit, parseCommit } from './commit.ts';
 import { isObjectId, largestFile, ObjectStore } from './object-store.ts';
@@ -158,7 +159,7 @@ export class GitRepository {
     if (first === undefined) {
       // A full name is nothing but itself. Git knows other short ones: part of an id, what `git describe` says.
       const found = start.startsWith('refs/') ? undefined : await this.#asGitReadsIt(ref);
-      return found === undefined ? err(this.#noCommit(ref)) : ok(found);
+      return found === undefined ? err(this.#noCommit(ref, await this.#offerFor(start))) : ok(found);
     }
     // Git takes a tag before a branch, so whoever may push a tag `main` could choose what is judged against.
     const commits = await Promise.all(meanings.map(({ id }) => this.#objects.commitAt(id)));
@@ -276,7 +277,17 @@ export class GitRepository {
     return { cwd: scratch, environment: { ...settingsFree(environment), GIT_DIR: scratch } };
   }
 
-  #noCommit(ref: string): Problem {
+  /** The nearest of all branches and tags. */
+  async #offerFor(name: string): Promise<string> {
+    const refs = await this.refs(['refs/heads/', 'refs/remotes/', 'refs/tags/']);
+    const known = refs.ok ? [...refs.value.keys()] : [];
+    return offer(
+      name,
+      known.map((each) => shown(each.replace(/^refs\/(?:heads|remotes|tags)\//, ''))),
+    );
+  }
+
+  #noCommit(ref: string, offered = ''): Problem {
     const remote = /^(?:refs\/remotes\/)?origin\/(.+)$/.exec(ref)?.[1];
     const local = ref.replace(/^refs\/heads\//, '');
     const source = isObjectId(ref)
@@ -294,7 +305,7 @@ export class GitRepository {
       message: `there is no commit ${shown(ref)} in this clone`,
       advice: /[~^]|HEAD$/.test(ref)
         ? `Check that the commit exists; ${this.shallow.size > 0 ? 'this clone is shallow, and `git fetch --unshallow origin` fetches the rest' : '`git log` shows them'}.`
-        : `Check the name, and fetch it with \`${fetch.join(' ')}\`; in CI, check out with fetch depth 0.`,
+        : `${offered}Check the name, and fetch it with \`${fetch.join(' ')}\`; in CI, check out with fetch depth 0.`,
     };
   }
 }
