@@ -215,7 +215,7 @@ const starter = (above: Command, { finish }: Sink): Command =>
     .command('new')
     .summary('write a starter repository layout')
     .description(
-      'Write a small, commented starter layout: settings, an estate file, a price list, a rule pack. Nothing is overwritten.',
+      'Write a small, commented starter layout: settings, an estate file, a price list, a rule pack. Of what is there already nothing is overwritten, and what is lacking is written beside it.',
     )
     .addOption(new Option('--repo <dir>', 'where to write it').default('.'))
     .option('--now <date>', 'the day whose year the price list begins in (default: today)')

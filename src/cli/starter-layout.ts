@@ -3,6 +3,8 @@
  * nobody's first branch has to delete it.
  */
 
+import { type Paths, settingsFile } from '../estate/settings.ts';
+
 /** Where the schemas go that editors complete by; nothing of Ullage's own reads them. */
 export const editorFolder = '.ullage/schema';
 
@@ -18,13 +20,30 @@ export const editorSchemas = [
 ] as const;
 
 /** The line by which the YAML language server, and with it most editors, knows the schema of a file. */
-const modeline = (schema: (typeof editorSchemas)[number], up = '../'): string =>
-  `# yaml-language-server: $schema=${up}${editorFolder}/${schema}.json\n`;
+const modeline = (schema: (typeof editorSchemas)[number], folder = ''): string =>
+  `# yaml-language-server: $schema=${folder.replace(/[^/]+\/?/g, '../')}${editorFolder}/${schema}.json\n`;
 
-/** Path from the top of the repository -> text. `year` dates the price list. */
-export const starterLayout = (year: string): Readonly<Record<string, string>> => ({
-  'ullage.yaml': `${modeline('settings', '')}# Where things are, the currency of the estate, its month and its sites.
-currency: EUR
+/** One file of the layout, and what of it a repository may have already. */
+export interface StarterFile {
+  readonly kind: 'settings' | 'storage' | 'prices' | 'policies' | 'waivers';
+  /** From the top of the repository. */
+  readonly path: string;
+  readonly text: string;
+}
+
+/** What the layout is to fit to. `year` dates the price list. */
+export interface StarterChoices {
+  readonly year: string;
+  readonly currency: string;
+  readonly paths: Pick<Paths, 'storage' | 'prices' | 'policies' | 'waivers'>;
+}
+
+export const starterLayout = ({ year, currency, paths }: StarterChoices): readonly StarterFile[] => [
+  {
+    kind: 'settings',
+    path: settingsFile,
+    text: `${modeline('settings')}# Where things are, the currency of the estate, its month and its sites.
+currency: ${currency}
 month: 730 h          # or: calendar. How long a month is for prices by the hour.
 # Once any site is listed, every server and volume names one; a quota is what the provider lets you hold there.
 # sites:
@@ -32,8 +51,12 @@ month: 730 h          # or: calendar. How long a month is for prices by the hour
 #     quota: { volumes: 50, size: 10 TiB }
 #     attachment-slots: 16                   # how many volumes one server can hold
 `,
-  'storage/example.yaml': `${modeline('estate')}# An estate file, as an example: all of it is commented out, so that nothing of it is declared. Write your own beside it
-# or in its place; have as many as you like, in any folders below storage/.
+  },
+  {
+    kind: 'storage',
+    path: `${paths.storage}/example.yaml`,
+    text: `${modeline('estate', paths.storage)}# An estate file, as an example: all of it is commented out, so that nothing of it is declared. Write your own beside it
+# or in its place; have as many as you like, in any folders below ${paths.storage}/.
 #
 # existing: true              # for what is there already: nothing in this file is created then; leave it out for what is new
 # team: example               # the file's own team and site apply to everything in it that has none
@@ -61,27 +84,39 @@ month: 730 h          # or: calendar. How long a month is for prices by the hour
 # retired:
 #   - { volume: shared-0, on: ${year}-02-01, reason: superseded, backup: vault/shared-0, backed-up: ${year}-01-31 }
 `,
-  [`prices/${year}.yaml`]: `${modeline('price-list')}# What each tier and server type costs, from a date on. These figures are made up: replace them with your provider's.
+  },
+  {
+    kind: 'prices',
+    path: `${paths.prices}/${year}.yaml`,
+    text: `${modeline('price-list', paths.prices)}# What each tier and server type costs, from a date on. These figures are made up: replace them with your provider's.
 # Amounts are in quotes, so that nothing rounds them.
 from: ${year}-01-01
-currency: EUR
+currency: ${currency}
 tiers:
   standard: { rate: "0.10", per: GiB-month, minimum: 1 GiB, maximum: 16 TiB, step: 1 GiB }
 server-types:                     # an hour
   small: { running: "0.03", stopped: "0.004" }
 `,
-  'policies/storage.yaml': `${modeline('rule-pack')}# The rules of this repository. \`ullage rules\` explains each of them.
+  },
+  {
+    kind: 'policies',
+    path: `${paths.policies}/storage.yaml`,
+    text: `${modeline('rule-pack', paths.policies)}# The rules of this repository. \`ullage rules\` explains each of them.
 use: [starter]                # ships with Ullage; what follows adds to it, or overrides it by name
 rules:
   # - { name: example-limit, rule: max-monthly-spend, where: { teams: [example] }, limit: "50.00", warn-from: 0.8 }
   - { name: group-headroom, rule: minimum-headroom, of: volume-group, share: 0.05 }
 `,
-  'waivers/README.md': `# Waivers
+  },
+  {
+    kind: 'waivers',
+    path: `${paths.waivers}/README.md`,
+    text: `# Waivers
 
 A waiver allows one rule to be broken for one subject, for a limited time, with a reason and a name. Each goes into a YAML file
 in this folder and is merged in a change of its own before the change it is for:
 
-    ${modeline('waivers').trim()}
+    ${modeline('waivers', paths.waivers).trim()}
     waivers:
       - rule: growth-step
         subject: shared-1
@@ -90,4 +125,5 @@ in this folder and is merged in a change of its own before the change it is for:
         from: ${year}-05-01
         until: ${year}-06-01
 `,
-});
+  },
+];

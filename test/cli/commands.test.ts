@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Decimal } from 'decimal.js';
+import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ruleNames } from '../../src/rules/registry.ts';
 import { buildDemo, demoDay } from '../demo/gannet-point.ts';
@@ -91,11 +92,65 @@ describe('ullage new', () => {
     expect(judgement.findings.filter(({ level }: { level: string }) => level === 'error')).toEqual([]);
   });
 
-  it('overwrites nothing, and then writes nothing', async () => {
-    const repository = makeRepository({ files: { 'prices/2026.yaml': 'mine\n' } });
+  const gbp = 'from: 2026-01-01\ncurrency: GBP\ntiers: { bulk: { rate: "0.045", per: GiB-month } }\n';
+
+  it('overwrites nothing, and writes what is lacking to fit it', async () => {
+    const files = {
+      'ullage.yaml': 'currency: GBP\npaths: { storage: estates/storage }\n',
+      'policies/ours.yml': 'use: [strict]\n',
+    };
+    const repository = makeRepository({ files });
+    const { code, out } = await ullage('new', '--repo', repository.dir, '--now', demoDay);
+    expect(code).toBe(0);
+    expect(out).toMatch(/Kept as it was:\n {2}\S*ullage.yaml\n {2}\S*policies\/ \(1 file\)\n\n/);
+    expect(repository.git('status', '--porcelain', '--untracked-files=all').split('\n').sort()).toEqual(
+      [
+        ...['common', 'estate', 'price-list', 'procedure', 'rule-pack', 'settings', 'waivers'].map(
+          (name) => `?? .ullage/schema/${name}.json`,
+        ),
+        '?? estates/storage/example.yaml',
+        '?? prices/2026.yaml',
+        '?? waivers/README.md',
+      ].sort(),
+    );
+    const checked = await ullage('policy', 'check', '--repo', repository.dir, '--now', demoDay);
+    expect([checked.code, checked.out]).toEqual([0, expect.not.stringContaining('currency')]);
+  });
+
+  it('takes the currency of the price list that is there', async () => {
+    const repository = makeRepository({ files: { 'prices/ours.yaml': gbp } });
+    const { code, out } = await ullage('new', '--repo', repository.dir, '--now', demoDay);
+    expect([code, out]).toEqual([0, expect.not.stringContaining('enter your own prices')]);
+    expect(readFileSync(join(repository.dir, 'ullage.yaml'), 'utf8')).toContain('currency: GBP');
+    expect((await ullage('cost', '--repo', repository.dir, '--now', demoDay)).code).toBe(0);
+  });
+
+  it('writes nothing beside settings that do not read, and nothing where nothing is lacking', async () => {
+    const repository = makeRepository({ files: { 'ullage.yaml': 'currency: [EUR]\n' } });
     const { code, err } = await ullage('new', '--repo', repository.dir, '--now', demoDay);
-    expect([code, err]).toEqual([2, expect.stringContaining('prices/2026.yaml would be overwritten')]);
-    expect(repository.git('status', '--porcelain')).not.toContain('ullage.yaml');
+    expect([code, err]).toEqual([2, expect.stringContaining('nothing was written: ullage.yaml:1:11')]);
+    expect(repository.git('status', '--porcelain')).toBe('');
+    const { dir } = await started();
+    expect(await ullage('new', '--repo', dir, '--now', demoDay)).toMatchObject({
+      code: 0,
+      out: expect.stringContaining('Nothing was lacking'),
+    });
+  });
+
+  it('whatever of its files are there, leaves them byte for byte and adds the rest', async () => {
+    const whole = await started();
+    const paths = whole.git('ls-files').split('\n');
+    const read = ({ dir }: { readonly dir: string }, path: string) => readFileSync(join(dir, path), 'utf8');
+    await fc.assert(
+      fc.asyncProperty(fc.subarray(paths.filter((path) => !path.startsWith('.ullage/'))), async (kept) => {
+        const mine = Object.fromEntries(kept.map((path) => [path, `${read(whole, path)}# mine\n`]));
+        const repository = makeRepository({ files: { 'README.md': 'ours\n', ...mine } });
+        expect((await ullage('new', '--repo', repository.dir, '--now', demoDay)).code).toBe(0);
+        for (const path of paths) expect(read(repository, path)).toBe(mine[path] ?? read(whole, path));
+        repository.cleanup();
+      }),
+      { numRuns: 12 },
+    );
   });
 });
 
