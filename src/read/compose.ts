@@ -6,6 +6,7 @@ import { Composer, type CST, Lexer, Parser, type Document as YamlDocument } from
 import { byPlace, err, type Outcome, ok, type Problem, problemKey } from '../base/problem.ts';
 import type { Lines } from './lines.ts';
 import { deepest } from './value.ts';
+import { wordsFor } from './yaml-words.ts';
 
 /** How deep the syntax may nest before it is composed: a level of values takes two of syntax at the most. */
 const deepestSyntax = 2 * deepest + 16;
@@ -36,7 +37,7 @@ export function compose(text: string, lines: Lines): Outcome<YamlDocument.Parsed
     return err(problemAt(marker.index, `line ${line} is a merge conflict marker`, settleConflict));
   }
   const problems = [
-    ...brokenPlaces(broken, problemAt),
+    ...(yaml === undefined ? [] : brokenPlaces(yaml, broken, text, problemAt)),
     ...errors
       .filter(({ code }) => code === 'TAG_RESOLVE_FAILED')
       .map(({ pos }) => problemAt(pos[0], `the tag ${text.slice(...pos)} is not supported`, leaveTagOut)),
@@ -67,30 +68,33 @@ const brokenAtMost = 3;
 
 /** The first thing that is wrong in each line, at the first few lines; the rest is counted. */
 function brokenPlaces(
+  yaml: YamlDocument.Parsed,
   errors: YamlDocument.Parsed['errors'],
+  text: string,
   problemAt: (offset: number, message: string, advice: string) => Problem,
 ): readonly Problem[] {
   // Where a tab indents, whatever else is wrong comes of it.
   const tabs = errors.filter(({ code }) => code === 'TAB_AS_INDENT');
-  const inOrder = (tabs.length > 0 ? tabs : errors)
-    .toSorted((a, b) => a.pos[0] - b.pos[0])
-    .map(({ pos, message }) =>
-      problemAt(
-        pos[0],
-        `the YAML is not valid here: ${message.replace(/\s+/g, ' ')}`,
-        'Correct the YAML; indentation, quotes and colons are the usual causes.',
-      ),
-    );
-  const firsts = inOrder.filter(({ place }, index) => place?.line !== inOrder[index - 1]?.place?.line);
+  const all = (tabs.length > 0 ? tabs : errors).toSorted((a, b) => a.pos[0] - b.pos[0]);
+  // Once the document has ended, so that nothing more fits, that is all there is to put right.
+  const end = all.findIndex(({ message }) => message.includes('in YAML stream'));
+  const inOrder = end === -1 ? all : all.slice(0, end + 1);
+  const lineOf = (error: (typeof errors)[number]) => problemAt(error.pos[0], '', '').place?.line;
+  const firsts = inOrder.filter((error, index) => {
+    const before = inOrder[index - 1];
+    return before === undefined || lineOf(error) !== lineOf(before);
+  });
   const more = firsts.length - brokenAtMost;
-  return firsts.slice(0, brokenAtMost).map((problem, index) =>
-    more > 0 && index === brokenAtMost - 1
-      ? {
-          ...problem,
-          advice: `${problem.advice} ${more} more ${more === 1 ? 'line' : 'lines'} below may only be invalid because of these.`,
-        }
-      : problem,
-  );
+  return firsts.slice(0, brokenAtMost).map((error, index) => {
+    const { offset, message, advice } = wordsFor(error, text, yaml);
+    return problemAt(
+      offset,
+      `the YAML is not valid here: ${message}`,
+      more > 0 && index === brokenAtMost - 1
+        ? `${advice} ${more} more ${more === 1 ? 'line' : 'lines'} below may only be invalid because of these.`
+        : advice,
+    );
+  });
 }
 
 export const tooDeep = `values nest more than ${deepest} levels deep`;
