@@ -45,16 +45,22 @@ export function bySubject(waivers: readonly Waiver[]): FindingTerms['waivers'] {
   return lists;
 }
 
-/** What one entry says of the touched, or no longer says. */
+/**
+ * What one entry says of the touched, or no longer says.
+ *
+ * @param byBranch says what is new or worse by what the branch has done
+ */
 export function editFinding(
   { entry, was, now }: ViolationEdit,
   renames: Renames,
   terms: FindingTerms,
+  byBranch: (entry: PolicyRule, now: Violation) => Violation,
 ): Finding {
   if (now !== undefined) {
     const before = was === undefined ? undefined : carriedOn(was, renames);
     const state = baselineState(entry, before, now);
-    return finding(entry, placedIn('head', now), { state, about: 'state' }, terms);
+    const told = state === 'unchanged' ? now : byBranch(entry, now);
+    return finding(entry, placedIn('head', told), { state, about: 'state' }, terms);
   }
   if (was === undefined) throw new Error(`${entry.name} finds nothing, before or now`);
   return finding(entry, placedIn('base', was), { state: 'absent', about: 'state' }, terms);

@@ -21,6 +21,7 @@ import type { ChangeView, PolicyChange, View } from '../rules/view.ts';
 import type { Step } from '../runbook/step.ts';
 import { type Approvals, heldTo, isMeant, succeed, withStanding } from './approval.ts';
 import { slotChanges } from './changes/slots.ts';
+import { dearerBy } from './dearer.ts';
 import { type Difference, differenceOf } from './difference.ts';
 import { comparePolicies } from './direction.ts';
 import {
@@ -149,6 +150,7 @@ export function evaluateChange(
     policyChanges,
     ...(steps === undefined ? {} : { steps }),
   };
+  const byBranch = dearerBy({ before: before.view, after: after.view, renames: comparison.renames, touched });
   const proposed: OwnPrices = own.value ?? { list: after.view.prices, cost: after.view.cost };
   return ok({
     ...difference,
@@ -158,7 +160,7 @@ export function evaluateChange(
     after,
     edits,
     findings: [
-      ...edits.map((edit) => editFinding(edit, comparison.renames, terms)),
+      ...edits.map((edit) => editFinding(edit, comparison.renames, terms, byBranch)),
       ...policy.rules.flatMap((entry) => changeFindings(entry, changeView, terms)),
       ...leftScopeFindings({ before, after, comparison, touched, terms }),
     ].sort(worstFirst),

@@ -134,12 +134,12 @@ export function costDelta(
 }
 
 /** One thing before and after, both at the old prices; `undefined` where it was not there, or not billed. */
-interface Move {
+export interface Move {
   readonly before: CostLine | undefined;
   readonly after: CostLine | undefined;
 }
 
-function movesOf(
+export function movesOf(
   touched: Iterable<string>,
   before: EstateCost['volumes'],
   after: EstateCost['volumes'],

@@ -4,7 +4,14 @@ import { nameOf } from '../price/line.ts';
 import { type Money, money, noMoney, showMoney, timesMoney } from '../price/money.ts';
 import { leastShown, leftOf } from '../price/shown.ts';
 import type { EntryOf, StateRule, Violation } from './rule.ts';
-import { placeOfSum, type Spend, type SpendLimit, spender, spendsUnder } from './spend-limit.ts';
+import {
+  placeOfSum,
+  type Spend,
+  type SpendLimit,
+  spender,
+  spendSumming,
+  spendsUnder,
+} from './spend-limit.ts';
 import type { View } from './view.ts';
 
 type Entry = EntryOf<'max-monthly-spend'>;
@@ -63,6 +70,11 @@ export const maxMonthlySpend: StateRule<'max-monthly-spend'> = {
   looksAt: () => ['server', 'volume'],
   lastDay: ({ until }) => until,
   spendLimit: limitOf,
+  spends: (entry, scope) => ({
+    keyOf: spendSumming(entry, limitOf(entry), scope).keyOf,
+    keyFor: ({ name }) => (entry.each === undefined ? '' : name),
+    advice: ({ atMost, advice }) => (atMost && advice) ?? maxMonthlySpend.advice,
+  }),
   examples: {
     fails: {
       story: 'A second large volume takes the team over its limit.',

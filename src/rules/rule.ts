@@ -8,6 +8,7 @@ import type { Decimal } from 'decimal.js';
 import type { RevisionPlace } from '../change/place.ts';
 import type { Selection } from '../change/touched.ts';
 import type { Estate, Subject } from '../estate/estate.ts';
+import type { KeyOf } from '../price/sums.ts';
 import type { Step } from '../read/document.ts';
 import type { RuleEntry } from '../read/generated/rule-pack.ts';
 import type { Examples } from './example.ts';
@@ -146,6 +147,15 @@ interface RuleBase<N extends RuleName> extends RuleText {
   spendLimit?(entry: EntryOf<N>): SpendLimit | undefined;
 }
 
+/** What a finding about a sum of costs adds up, and how it points at what the branch made dearer. */
+export interface Spends {
+  readonly keyOf: KeyOf;
+  /** The key of the sum that a finding's subject is; `undefined` where it is none. */
+  readonly keyFor: (subject: Subject) => string | undefined;
+  /** What to do, beside what the branch made dearer most. */
+  readonly advice: (violation: Violation) => string;
+}
+
 /** A rule about a state: it holds of one revision, so what was wrong before can be told from what is new. */
 export interface StateRule<N extends RuleName> extends RuleBase<N> {
   readonly about: 'state';
@@ -155,6 +165,8 @@ export interface StateRule<N extends RuleName> extends RuleBase<N> {
    * `undefined`, where there are none. Sums are looked at on each day.
    */
   dated?(entry: EntryOf<N>, estate: Estate): Selection | undefined;
+  /** How the cost is summed that its findings about sums are about, for a rule that has such. */
+  spends?(entry: EntryOf<N>, scope: Scope, view: View): Spends;
   /** What the rule finds in the changes themselves, of which it is shown those in scope, for one that can be asked about either. */
   checkChanges?(entry: EntryOf<N>): Check<ChangeView>;
 }

@@ -20,6 +20,11 @@ export const spendUnderALimit: StateRule<'spend-under-a-limit'> = {
   needs: [],
   looksAt: () => everyDeclaredKind,
   comparesLimits: true,
+  spends: (_, __, { spendLimits, on }) => ({
+    keyOf: unlimitedSumming(spendLimits, on).keyOf,
+    keyFor: ({ kind, name }) => (kind === 'team' ? name : undefined),
+    advice: () => spendUnderALimit.advice,
+  }),
   examples: {
     fails: {
       story: 'A slip in the name of the team takes a volume out of every limit.',
