@@ -166,6 +166,9 @@ export interface Estate {
   readonly detached: ReadonlyMap<string, Volume>;
 }
 
+/** The things themselves, as a survey is held against them. */
+export type DeclaredThings = Pick<Estate, 'servers' | 'volumes' | 'groups' | 'holders' | 'held' | 'groupOf'>;
+
 export const emptyEstate: Estate = {
   parts: new Map(),
   servers: new Map(),

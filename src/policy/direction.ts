@@ -38,6 +38,6 @@ export function comparePolicies(
     ...settingsChanges(base.settings, head.settings),
     ...procedureChanges(base.procedures, head.procedures),
     ...(asked ? readingChanges(base.usage?.summaries ?? new Map(), head.usage?.summaries ?? new Map()) : []),
-    ...(surveyed ? surveyChanges(base.surveys, head.surveys) : []),
+    ...(surveyed ? surveyChanges(base.surveys, head.surveys, on) : []),
   ];
 }

@@ -146,6 +146,7 @@ export function evaluateChange(
     base: before.view,
     head: after.view,
     ...comparison,
+    allChanges: comparison.changes,
     on,
     policyChanges,
     ...(steps === undefined ? {} : { steps }),

@@ -1,5 +1,5 @@
 /** What is there beside what is declared, as text, Markdown or JSON. */
-import { counted } from '../base/wording.ts';
+import { counted, listed } from '../base/wording.ts';
 import { layersOf } from '../capacity/layers.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { Estate } from '../estate/estate.ts';
@@ -101,16 +101,7 @@ function surveyModel(overview: SurveyOverview): ReportModel {
         : [
             {
               title: 'What could not be told',
-              blocks: [
-                entries(
-                  untold.map(
-                    (each): Entry => ({
-                      text: `${each.volume} may be ${candidatesOf(each)}`,
-                      fields: [line('to tell', 'Write its id, as the provider has it, on the volume.')],
-                    }),
-                  ),
-                ),
-              ],
+              blocks: [entries(untold.flatMap(untoldEntries))],
             },
           ]),
       ...(notSurveyed.length === 0
@@ -138,6 +129,27 @@ function surveyModel(overview: SurveyOverview): ReportModel {
     ],
   };
 }
+
+const untoldEntries = (each: Untold): readonly Entry[] => [
+  ...(each.candidates.length + each.rows.length === 0
+    ? []
+    : [
+        {
+          text: `${each.volume} may be ${candidatesOf(each)}`,
+          fields: [line('to tell', 'Write its id, as the provider has it, on the volume.')],
+        },
+      ]),
+  ...(each.holders.length === 0
+    ? []
+    : [
+        {
+          text: `${each.volume} is attached to ${listed(each.holders)} at the provider, which may be a declared server under another name, or another server`,
+          fields: [
+            line('to tell', 'Write the ids of the servers, as the provider has them, on the servers.'),
+          ],
+        },
+      ]),
+];
 
 /** So many are named; the JSON report has all. */
 const mostNamed = 8;
@@ -167,7 +179,7 @@ function headlineOf(outcome: SurveyOutcome, differences: readonly Difference[], 
       return `${counted(differences.length, 'difference')} between what is there and what is declared`;
     case 'undetermined':
       return untold > 0
-        ? `It could not be told of ${counted(untold, 'volume')} which disk, or which of the provider's volumes, it is`
+        ? `It could not be told of ${counted(untold, 'volume')} which disk, or which of the provider's volumes, it is, or who holds it`
         : 'Nothing has been surveyed yet';
   }
 }
@@ -215,8 +227,9 @@ function surveyJson(overview: SurveyOverview): string {
           monthly: monthly?.toFixed() ?? null,
         }),
       ),
-      untold: comparison.untold.map(({ volume, candidates, rows }) => ({
+      untold: comparison.untold.map(({ volume, candidates, rows, holders }) => ({
         volume,
+        holders,
         candidates: candidates.map(({ survey, disk }) => ({
           server: survey.server,
           disk: disk.name,

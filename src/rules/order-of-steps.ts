@@ -68,11 +68,11 @@ attachments:
     },
   },
   check: () =>
-    function* ({ changes, steps = [] }) {
+    function* ({ changes, allChanges, steps = [] }) {
       for (const snagged of snaggedSteps(steps)) {
         const { step, snag } = snagged;
-        const change = changeAt(snagged, changes);
-        if (change === undefined) return;
+        const change = changeAt(snagged, changes, allChanges);
+        if (change === undefined) continue;
         yield {
           subject: step.subject,
           place: change.place,
@@ -84,10 +84,18 @@ attachments:
     },
 };
 
-/** What comes to a halt with a step; a branch that does is one, so that any change in scope will do where none is about it. */
-function changeAt({ circle }: SnaggedStep, changes: readonly Change[]): Change | undefined {
+/**
+ * What comes to a halt with a step. Where nothing in the whole branch is about it, any change in scope will do; where
+ * something is, and it is out of scope, it is somebody else's.
+ */
+function changeAt(
+  { circle }: SnaggedStep,
+  inScope: readonly Change[],
+  all: readonly Change[],
+): Change | undefined {
   const names = new Set(circle.flatMap(({ subject, server }) => keysOf(subject, server)));
-  return changes.find((change) => changedBy(change).some((key) => names.has(key))) ?? changes[0];
+  const isAbout = (change: Change): boolean => changedBy(change).some((key) => names.has(key));
+  return inScope.find(isAbout) ?? (all.some(isAbout) ? undefined : inScope[0]);
 }
 
 const keysOf = (subject: Subject, server: string | undefined): readonly string[] => [

@@ -72,7 +72,7 @@ volumes:
         // A server cannot come in another branch than what is written on it, but the figure on it can.
         ...(ofServers
           ? {
-              advice: `Leave the attachment-slots of ${[...raised].join(', ')} at the figure of the site in this branch, and raise them in a later one that changes nothing else.`,
+              advice: `Leave the attachment-slots of ${[...raised].join(', ')} as main has them in this branch, or out where the server is new, and raise them in a later one that changes nothing else.`,
             }
           : {}),
       };

@@ -1,14 +1,15 @@
+import { type Adopted, adoptedIn } from '../change/adoption.ts';
 import { type Change, type ChangeKind, isAttachmentChange } from '../change/change.ts';
 import { lossOf } from '../change/kinds.ts';
-import { baseName, type Renames } from '../change/renames.ts';
-import { daysBetween } from '../estate/dates.ts';
-import type { Estate } from '../estate/estate.ts';
+import { baseName, baseSubject, headSubject, type Renames } from '../change/renames.ts';
+import { thereAlready } from '../change/there-already.ts';
+import { type Estate, type Subject, subjectKey } from '../estate/estate.ts';
 import { type Bytes, exactSize } from '../estate/size.ts';
 import { compareSurveys, type SurveyComparison, type Surveys } from '../survey/compare.ts';
 import type { Difference } from '../survey/difference.ts';
-import { match } from '../survey/match.ts';
-import type { ChangeRule, Level, Violation } from './rule.ts';
-import { levels } from './rule.ts';
+import { type ChangeRule, levels, type Violation } from './rule.ts';
+import { type Asked, ageOf, isGone, newestOf, shownIn, untoldHolders } from './survey-evidence.ts';
+import type { ChangeView } from './view.ts';
 
 export const surveyedAsDeclared: ChangeRule<'surveyed-as-declared'> = {
   name: 'surveyed-as-declared',
@@ -67,40 +68,127 @@ export const surveyedAsDeclared: ChangeRule<'surveyed-as-declared'> = {
     },
   },
   check: ({ within, 'too-old': tooOld = 'warning', missing = 'note' }) =>
-    function* ({ changes, base, head, renames, on }) {
-      const { surveys } = base;
+    function* (view) {
+      const { surveys } = view.base;
       const isSurveyed =
         surveys !== undefined && (surveys.servers.length > 0 || surveys.provider !== undefined);
       if (!isSurveyed && missing !== 'error') return;
       const known = surveys ?? { servers: [], provider: undefined };
-      yield* adoptedFaults(changes, head.estate, known);
-      const starting = changes.filter(startsFromMain);
-      if (starting.length === 0) return;
-      const compared = compareSurveys(base.estate, known, base.prices);
-      const days = new Map(known.servers.map(({ server, at }) => [server, at.slice(0, 10)]));
-      for (const change of starting) {
-        const about = touchedBy(change, base.estate, renames);
-        if (about.volumes.length === 0) continue;
-        const common = { subject: change.subject, place: change.place };
-        for (const each of compared.differences) {
-          if (!isAbout(each, change, about)) continue;
-          const { server, message, meaning, surveyed } = each;
-          const by = server === undefined ? 'the provider' : `a survey of ${days.get(server)}`;
-          yield {
-            ...common,
-            facet: `differs ${message}`,
-            message: `${said(change)} starts from what main declares, and ${by} shows otherwise: ${message}${shrinks(change, surveyed, compared)}`,
-            ...(meaning === undefined
-              ? {}
-              : { advice: `${meaning} Mend the declaration in a change of its own first.` }),
-          };
-        }
-        // What no server holds need not have been surveyed before it is attached.
-        if (change.kind !== 'attached')
-          yield* agesOf(change, about.volumes, compared, known, { within, tooOld, missing, on });
-      }
+      const asked = { within, tooOld, missing, on: view.on };
+      yield* startingFaults(view, known, asked);
+      yield* adoptedFaults(view, known, asked);
     },
 };
+
+/** What a change starts from, and is otherwise. */
+function* startingFaults(view: ChangeView, surveys: Surveys, asked: Asked): Iterable<Violation> {
+  const { changes, base, renames } = view;
+  const starting = changes.filter(startsFromMain);
+  if (starting.length === 0) return;
+  const compared = compareSurveys(base.estate, surveys, base.prices);
+  const isMended = mendedBy(view, surveys);
+  for (const change of starting) {
+    const about = touchedBy(change, base.estate, renames);
+    if (about.volumes.length === 0) continue;
+    const gone = isGone(change, compared);
+    for (const each of gone ? [] : compared.differences) {
+      if (!isAbout(each, change, about) || isMended(change, each)) continue;
+      const { message, meaning, surveyed } = each;
+      yield {
+        subject: change.subject,
+        place: change.place,
+        facet: `differs ${message}`,
+        message: `${said(change)} starts from what main declares, and ${shownIn(each, surveys)} shows otherwise: ${message}${shrinks(change, surveyed, compared)}`,
+        ...(meaning === undefined
+          ? {}
+          : { advice: `${meaning} Mend the declaration in a change of its own first.` }),
+      };
+    }
+    // What no server holds need not have been surveyed before it is attached.
+    if (change.kind === 'attached') continue;
+    const which = `which ${said(change)} starts from`;
+    for (const volume of about.volumes) {
+      // What is gone is surveyed by a list that has it no more.
+      const newest = gone ? surveys.provider?.at : newestOf(volume, compared, surveys);
+      yield* ageOf(change, volume, which, newest, asked);
+    }
+    if (takesAway(change) && !gone)
+      yield* untoldHolders(change, about.volumes, said(change), compared, asked);
+  }
+}
+
+/** What is declared as existing, and is otherwise. */
+function* adoptedFaults(view: ChangeView, surveys: Surveys, asked: Asked): Iterable<Violation> {
+  const { changes, allChanges, base, head, renames } = view;
+  const adopted = adoptedIn(allChanges);
+  const adopting = changes.flatMap((change) => {
+    const thing = adoptedBy(change, adopted, renames);
+    return thing === undefined ? [] : [{ change, thing }];
+  });
+  if (adopting.length === 0) return;
+  const there = thereAlready(base.estate, head.estate, allChanges, renames);
+  const compared = compareSurveys(there, surveys, base.prices);
+  for (const { change, thing } of adopting) {
+    const { subject, place } = change;
+    const { name, kind } = thing.subject;
+    const different = compared.differences.filter((each) => isOfAdopted(each, thing));
+    for (const each of different) {
+      yield {
+        subject,
+        place,
+        facet: `adopted ${each.message}`,
+        message: `${name} is declared as existing, and ${shownIn(each, surveys)} shows otherwise: ${each.message}`,
+        advice:
+          each.kind === 'not there'
+            ? 'Declare it without existing: true if it is still to be created, or survey it again.'
+            : 'Declare it as it is, or survey it again if that has changed since.',
+      };
+    }
+    if (kind === 'volume' && different.every((each) => each.kind !== 'not there'))
+      yield* ageOf(change, name, 'which is declared as existing', newestOf(name, compared, surveys), asked);
+  }
+}
+
+/** What a branch only declares, by its name in `thereAlready`, and which differences are about that. */
+interface AdoptedThing {
+  readonly subject: Subject;
+  readonly isAbout: (difference: Difference) => boolean;
+}
+
+function adoptedBy(
+  change: Change,
+  { volumes: ofBranch }: Adopted,
+  renames: Renames,
+): AdoptedThing | undefined {
+  const whole = (subject: Subject): AdoptedThing => ({ subject, isAbout: () => true });
+  const { kind } = change;
+  if (kind === 'server-adopted' || kind === 'volume-adopted' || kind === 'group-adopted')
+    return whole(change.after);
+  // What it takes the place of is told as what is destroyed.
+  if (kind === 'volume-re-created' && change.existing) return whole(change.after);
+  if (kind === 'file-system-adopted') {
+    const { on, mount } = change.after;
+    const isNew = on.kind === 'volume' && ofBranch.has(on.name);
+    const under = isNew ? on : baseSubject(renames, on);
+    return whole({ kind: 'file-system', name: `${under.name}:${mount}` });
+  }
+  if (kind === 'attachment-adopted' && !ofBranch.has(change.volume.name)) {
+    const name = baseName(renames.volumes, change.volume.name);
+    return { subject: { kind: 'volume', name }, isAbout: ({ about }) => about === 'attachment' };
+  }
+  if (kind === 'member-adopted' && !ofBranch.has(change.volume)) {
+    const name = baseName(renames.volumes, change.volume);
+    return { subject: { kind: 'volume', name }, isAbout: ({ layer }) => layer === 'physical volume' };
+  }
+  return undefined;
+}
+
+/** What is left to do in a guest is as true of what is declared rightly; and what nobody declared is no declared thing. */
+const isOfAdopted = (each: Difference, { subject, isAbout }: AdoptedThing): boolean =>
+  subjectKey(each.subject) === subjectKey(subject) &&
+  each.about !== 'guest' &&
+  (each.kind !== 'not declared' || subject.kind !== 'volume') &&
+  isAbout(each);
 
 const moves: ReadonlySet<ChangeKind> = new Set<ChangeKind>([
   'detached',
@@ -179,7 +267,8 @@ function isAbout({ subject: { kind, name }, about }: Difference, change: Change,
 const said = ({ kind, subject: { name } }: Change): string => {
   if (growths.has(kind)) return `the growth of ${name}`;
   if (kind === 'attached') return `the attachment of ${name}`;
-  return moves.has(kind) ? `the move of ${name}` : `what is done to ${name}`;
+  if (moves.has(kind)) return `the move of ${name}`;
+  return kind.endsWith('-deleted') ? `the deletion of ${name}` : `the change of ${name}`;
 };
 
 /** A growth to less than there is would cut something off. */
@@ -198,70 +287,31 @@ function shrinks(change: Change, surveyed: string | undefined, { matches }: Surv
     : '';
 }
 
-function* agesOf(
-  change: Change,
-  volumes: readonly string[],
-  { matches }: SurveyComparison,
+/**
+ * Whether a branch brings a declaration to what is there: it declares the very size that is shown, or as holders those
+ * that are, or takes a volume from a server that has it no more. Nothing is lost by that.
+ */
+function mendedBy(
+  { head, renames }: ChangeView,
   surveys: Surveys,
-  asked: {
-    readonly within: number | undefined;
-    readonly tooOld: Level;
-    readonly missing: Level;
-    readonly on: string;
-  },
-): Iterable<Violation> {
-  const common = { subject: change.subject, place: change.place };
-  for (const volume of volumes) {
-    const taken = [
-      ...(matches.disks.get(volume) ?? []).map(({ survey }) => survey.at),
-      ...(matches.rows.has(volume) && surveys.provider !== undefined ? [surveys.provider.at] : []),
-    ].sort();
-    const newest = taken.at(-1);
-    if (newest === undefined) {
-      yield {
-        ...common,
-        facet: `missing ${volume}`,
-        message: `no survey shows ${volume}, which ${said(change)} starts from`,
-        atMost: asked.missing,
-      };
-    } else if (daysBetween(asked.on, newest.slice(0, 10)) > 1) {
-      // A day is allowed for, since clocks and time zones differ.
-      yield {
-        ...common,
-        facet: `too old ${volume}`,
-        message: `the newest survey of ${volume} is dated ${newest.slice(0, 10)}, after the day of the judgement`,
-        advice: 'Set the clock of the server, survey it again, and delete that survey.',
-        atMost: asked.tooOld,
-      };
-    } else if (asked.within !== undefined && daysBetween(newest.slice(0, 10), asked.on) > asked.within) {
-      yield {
-        ...common,
-        facet: `too old ${volume}`,
-        message: `the newest survey of ${volume} is of ${newest.slice(0, 10)}, ${daysBetween(newest.slice(0, 10), asked.on)} days old, and at most ${asked.within} are allowed`,
-        atMost: asked.tooOld,
-      };
-    }
-  }
-}
-
-/** What is declared as existing, on a server that is surveyed and shows nothing that it could be. */
-function* adoptedFaults(changes: readonly Change[], head: Estate, surveys: Surveys): Iterable<Violation> {
-  const adopted = changes.filter((change) => change.kind === 'volume-adopted');
-  if (adopted.length === 0) return;
-  const { candidates } = match(
-    head,
-    surveys.servers.filter(({ server }) => head.servers.has(server)),
-    surveys.provider,
-  );
-  for (const { after, subject, place } of adopted) {
-    if (candidates.get(after.name)?.length !== 0) continue;
-    const [holder] = head.holders.get(after.name) ?? [];
-    yield {
-      subject,
-      place,
-      facet: 'not there',
-      message: `${after.name} is declared as existing on ${holder?.server}, and its survey shows no disk that it could be`,
-      advice: 'Declare it without existing: true if it is still to be created, or survey the server again.',
-    };
-  }
+): (change: Change, each: Difference) => boolean {
+  let left: ReadonlySet<string> | undefined;
+  const isHeldOtherwise = (subject: Subject): boolean => {
+    left ??= new Set(
+      compareSurveys(head.estate, surveys, head.prices)
+        .differences.filter(({ about }) => about === 'attachment')
+        .map((each) => subjectKey(each.subject)),
+    );
+    return left.has(subjectKey(headSubject(renames, subject)));
+  };
+  return (change, each) => {
+    const { kind, about, subject, surveyed, server } = each;
+    if (change.kind === 'volume-grown' || change.kind === 'file-system-grown')
+      return subject.kind === change.before.kind && surveyed === exactSize(change.after.size);
+    if (change.kind !== 'detached' && change.kind !== 'handed-over' && change.kind !== 'attached')
+      return false;
+    if (about === 'attachment') return !isHeldOtherwise(subject);
+    const leaves = change.kind === 'handed-over' ? change.from : change.server;
+    return kind === 'not there' && subject.kind === 'volume' && server === baseName(renames.servers, leaves);
+  };
 }

@@ -47,6 +47,8 @@ export interface ChangeView {
   readonly head: View;
   /** Those that involve anything in the entry's scope, on either side. */
   readonly changes: readonly Change[];
+  /** All of the branch's, whoever's they are: what a rule cannot do without to tell what one of those in scope means. */
+  readonly allChanges: readonly Change[];
   readonly renames: Renames;
   readonly on: string;
   /** The steps that carry all of the branch's changes out; left out where no rule asks for them. */

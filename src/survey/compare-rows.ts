@@ -2,24 +2,30 @@
 
 import { byText } from '../base/order.ts';
 import { listed } from '../base/wording.ts';
-import type { Estate, Server, Volume } from '../estate/estate.ts';
+import type { DeclaredThings, Server, Volume } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
 import { capacityPrice } from '../price/line.ts';
 import type { PriceList } from '../price/price-list.ts';
 import { type Difference, difference } from './difference.ts';
 import type { Matches } from './match.ts';
-import { serversOfRows } from './match-rows.ts';
+import { type ServersOf, serversOfRows } from './match-rows.ts';
 import type { ProviderServer, ProviderSurvey, ProviderVolume } from './provider-survey.ts';
+
+export interface ProviderComparison {
+  readonly differences: readonly Difference[];
+  /** By volume: the holders that the list names, where it cannot be told whether they are those that are declared. */
+  readonly untoldHolders: ReadonlyMap<string, readonly string[]>;
+}
 
 /** @param list the prices by which what is not declared is said to cost */
 export function compareProvider(
-  estate: Estate,
+  estate: DeclaredThings,
   provider: ProviderSurvey | undefined,
   matches: Matches,
   list: PriceList | undefined,
-): readonly Difference[] {
-  if (provider === undefined) return [];
-  const serversOf = serversOfRows(estate, provider);
+): ProviderComparison {
+  if (provider === undefined) return { differences: [], untoldHolders: new Map() };
+  const servers = serversByRow(estate, provider);
   const otherVolume = otherThan(provider, matches);
   // What is left may still be a volume that is declared in another size, or on another server.
   const isUnsure =
@@ -27,28 +33,54 @@ export function compareProvider(
   const meaning = isUnsure
     ? 'A volume that is declared without its id, and is called otherwise there, looks like this, too: declare ids, and delete nothing before that is settled.'
     : undefined;
-  return [
-    ...[...matches.rows].flatMap(([name, row]) => {
-      const volume = estate.volumes.get(name);
-      return volume === undefined
-        ? []
-        : [
-            ...compareRow(volume, row),
-            ...compareHolders(estate, volume, row, serversOf(row), provider.servers),
-          ];
-    }),
-    ...provider.servers.flatMap((row) => {
-      const server = [...estate.servers.values()].find((each) => isRowOf(row, each));
-      return server === undefined ? [] : compareServer(server, row, otherVolume);
-    }),
-    ...undeclaredRows(matches, list, meaning),
-    ...(provider.lists.includes('volumes') ? notListed(estate, matches, meaning) : []),
-  ];
+  const held = [...matches.rows].flatMap(([name, row]) => {
+    const volume = estate.volumes.get(name);
+    return volume === undefined ? [] : [{ volume, row, holding: holdingOf(estate, volume, row, servers) }];
+  });
+  return {
+    differences: [
+      ...held.flatMap(({ volume, row, holding }) => [
+        ...compareRow(volume, row),
+        ...compareHolders(volume, holding),
+        ...compareStart(estate, volume, row),
+      ]),
+      ...[...servers.rows].flatMap(([row, server]) => compareServer(server, row, otherVolume)),
+      ...undeclaredRows(matches, list, meaning),
+      ...(provider.lists.includes('volumes') ? notListed(estate, matches, meaning) : []),
+    ],
+    untoldHolders: new Map(
+      held.flatMap(({ volume: { name }, holding: { kind, held: holders } }) =>
+        kind === 'untold' ? [[name, holders] as const] : [],
+      ),
+    ),
+  };
+}
+
+/** Which row of the list is which server, and which rows a volume's row can name as its holder. */
+interface ServersByRow {
+  readonly rows: ReadonlyMap<ProviderServer, Server>;
+  readonly listed: ReadonlySet<Server>;
+  readonly rowsNamed: ReadonlyMap<string, readonly ProviderServer[]>;
+  readonly serversOf: ServersOf;
 }
 
 /** By the identifier; by the name only where one of them has none. */
-const isRowOf = (row: ProviderServer, { id, name }: Server): boolean =>
-  id !== undefined && row.id !== undefined ? id === row.id : name === row.name;
+function serversByRow(estate: DeclaredThings, provider: ProviderSurvey): ServersByRow {
+  const byId = new Map(
+    [...estate.servers.values()].flatMap((server) => (server.id === undefined ? [] : [[server.id, server]])),
+  );
+  const rows = new Map<ProviderServer, Server>();
+  const rowsNamed = new Map<string, ProviderServer[]>();
+  for (const row of provider.servers) {
+    const named = estate.servers.get(row.name ?? '');
+    const server =
+      byId.get(row.id ?? '') ?? (named?.id === undefined || row.id === undefined ? named : undefined);
+    if (server !== undefined) rows.set(row, server);
+    for (const key of new Set([row.id, row.name]))
+      if (key !== undefined) rowsNamed.set(key, [...(rowsNamed.get(key) ?? []), row]);
+  }
+  return { rows, listed: new Set(rows.values()), rowsNamed, serversOf: serversOfRows(estate, provider) };
+}
 
 type Other = (
   what: string,
@@ -81,65 +113,98 @@ function compareRow(volume: Volume, row: ProviderVolume): readonly Difference[] 
   ];
 }
 
-/**
- * Who holds a volume, and who starts from it. What is declared as unattached and is held by a server looks like what
- * nobody needs any more.
- */
-function compareHolders(
-  estate: Estate,
+/** Who holds a volume at the provider, beside who is declared to. */
+interface Holding {
+  /** `untold` where the list does not say, or names somebody who may be one of those that are declared. */
+  readonly kind: 'same' | 'other' | 'untold';
+  /** By the estate's names, as far as it has any for them. */
+  readonly held: readonly string[];
+  readonly declared: readonly string[];
+}
+
+function holdingOf(
+  estate: DeclaredThings,
   { name }: Volume,
   row: ProviderVolume,
-  there: readonly string[] | undefined,
-  rows: readonly ProviderServer[],
-): readonly Difference[] {
-  const here = [...new Set((estate.holders.get(name) ?? []).map(({ server }) => server))].sort(byText);
-  const held = [...new Set(there ?? here)].sort(byText);
+  servers: ServersByRow,
+): Holding {
+  const declared = [...new Set((estate.holders.get(name) ?? []).map(({ server }) => server))].sort(byText);
+  const there = servers.serversOf(row);
+  if (there === undefined) return { kind: 'untold', held: [], declared };
+  const held = [...new Set(there)].sort(byText);
   // Called otherwise there, a server that is declared without its id looks like one that is not declared.
   const unknown = held.filter((server) => !estate.servers.has(server));
-  const missing = here.filter((server) => !held.includes(server));
-  const isOther =
-    held.some((server) => estate.servers.has(server) && !here.includes(server)) ||
-    missing.length !== unknown.length ||
-    unknown.some((holder) => !missing.some((server) => couldBe(estate.servers.get(server), holder, rows)));
+  const missing = declared.filter((server) => !held.includes(server));
+  const isHeldBesides = held.some((server) => estate.servers.has(server) && !declared.includes(server));
+  if (isHeldBesides || missing.length !== unknown.length) return { kind: 'other', held, declared };
+  const likeness = unknown.map((holder) =>
+    missing.flatMap((server) => {
+      const known = estate.servers.get(server);
+      return known === undefined ? [] : [likenessOf(known, holder, servers)];
+    }),
+  );
+  const isAmong = (kind: Likeness): boolean => likeness.every((those) => those.includes(kind));
+  if (isAmong('same')) return { kind: 'same', held, declared };
+  const isNone = likeness.some((those) => those.every((kind) => kind === 'another'));
+  return { kind: isNone ? 'other' : 'untold', held, declared };
+}
+
+type Likeness = 'same' | 'another' | 'untold';
+
+/** Whether a holder of whom the estate has no name is a server that is declared, and called otherwise there. */
+function likenessOf(
+  server: Server,
+  holder: string,
+  { rows, listed: known, rowsNamed }: ServersByRow,
+): Likeness {
+  const named = rowsNamed.get(holder) ?? [];
+  if (named.some((row) => rows.get(row) === server)) return named.length === 1 ? 'same' : 'untold';
+  if (named.length === 0) return 'untold';
+  const isTold = server.id !== undefined && named.every(({ id }) => id !== undefined && id !== server.id);
+  return known.has(server) || isTold || named.every((row) => rows.has(row)) ? 'another' : 'untold';
+}
+
+/** What is declared as unattached and is held by a server looks like what nobody needs any more. */
+function compareHolders({ name }: Volume, { kind, held, declared }: Holding): readonly Difference[] {
   const attached = (servers: readonly string[]): string =>
     servers.length === 0 ? 'unattached' : `attached to ${listed(servers)}`;
-  const common = { layer: 'provider', subject: { kind: 'volume', name } } as const;
-  const starts = here.find((server) => estate.servers.get(server)?.boot === name);
+  if (kind !== 'other') return [];
+  const missing = declared.filter((server) => !held.includes(server));
   return [
-    ...(!isOther
-      ? []
-      : [
-          difference({
-            ...common,
-            about: 'attachment',
-            message: `${name} is ${attached(held)} at the provider, and declared as ${attached(here)}`,
-            meaning:
-              missing.length < held.filter((server) => !here.includes(server)).length
-                ? 'A server may be writing to it.'
-                : undefined,
-            declared: attached(here),
-            surveyed: attached(held),
-          }),
-        ]),
-    ...(row.boot === undefined || row.boot === (starts !== undefined)
-      ? []
-      : [
-          difference({
-            ...common,
-            about: 'boot',
-            message: row.boot
-              ? `a server starts from ${name} at the provider, and none is declared to`
-              : `${starts} is declared to start from ${name}, and at the provider it does not`,
-          }),
-        ]),
+    difference({
+      layer: 'provider',
+      about: 'attachment',
+      subject: { kind: 'volume', name },
+      message: `${name} is ${attached(held)} at the provider, and declared as ${attached(declared)}`,
+      meaning:
+        missing.length < held.filter((server) => !declared.includes(server)).length
+          ? 'A server may be writing to it.'
+          : undefined,
+      declared: attached(declared),
+      surveyed: attached(held),
+    }),
   ];
 }
 
-/** Whether a holder may be a server that is declared, and called otherwise there: not where both have ids, which differ. */
-function couldBe(server: Server | undefined, holder: string, rows: readonly ProviderServer[]): boolean {
-  if (server?.id === undefined) return true;
-  const named = rows.filter(({ id, name }) => id === holder || name === holder);
-  return named.every(({ id }) => id === undefined || id === server.id);
+function compareStart(
+  estate: DeclaredThings,
+  { name }: Volume,
+  { boot }: ProviderVolume,
+): readonly Difference[] {
+  const starts = (estate.holders.get(name) ?? []).find(
+    ({ server }) => estate.servers.get(server)?.boot === name,
+  )?.server;
+  if (boot === undefined || boot === (starts !== undefined)) return [];
+  return [
+    difference({
+      layer: 'provider',
+      subject: { kind: 'volume', name },
+      about: 'boot',
+      message: boot
+        ? `a server starts from ${name} at the provider, and none is declared to`
+        : `${starts} is declared to start from ${name}, and at the provider it does not`,
+    }),
+  ];
 }
 
 /**
@@ -224,7 +289,7 @@ function undeclaredRows(
 }
 
 const notListed = (
-  estate: Estate,
+  estate: DeclaredThings,
   { rows, rowCandidates }: Matches,
   meaning: string | undefined,
 ): readonly Difference[] =>

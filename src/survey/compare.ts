@@ -1,11 +1,12 @@
 /** Declared beside surveyed: every difference, in one order whatever the files' order, and what could not be told. */
 import { byText } from '../base/order.ts';
-import type { Estate } from '../estate/estate.ts';
+import type { DeclaredThings } from '../estate/estate.ts';
 import { fileSystemFacts } from '../estate/file-system-facts.ts';
 import { exactSize } from '../estate/size.ts';
 import type { PriceList } from '../price/price-list.ts';
-import { compareGroups, compareVolumes } from './compare-layers.ts';
+import { compareGroups } from './compare-groups.ts';
 import { compareProvider } from './compare-rows.ts';
+import { compareVolumes } from './compare-volumes.ts';
 import { type Difference, difference } from './difference.ts';
 import { bySurvey, disksUnder, type Matches, match, systemAt } from './match.ts';
 import type { SurveyedDisk } from './match-rows.ts';
@@ -18,17 +19,27 @@ export interface Surveys {
   readonly provider: ProviderSurvey | undefined;
 }
 
-/** A volume that is declared and cannot be told among the disks, or the provider's volumes, that it may be. */
+/**
+ * A volume that is declared and cannot be told among the disks, or the provider's volumes, that it may be; or of which
+ * the list names holders who may be those that are declared, or not.
+ */
 export interface Untold {
   readonly volume: string;
   readonly candidates: readonly SurveyedDisk[];
   /** Rows of the provider's list, likewise. */
   readonly rows: readonly ProviderVolume[];
+  /** As the list names them. */
+  readonly holders: readonly string[];
 }
 
 export interface SurveyComparison {
   readonly differences: readonly Difference[];
   readonly untold: readonly Untold[];
+  /**
+   * By volume: the holders that the provider's list names, where nothing tells whether they are those that are declared;
+   * none where the list says nothing of them.
+   */
+  readonly untoldHolders: ReadonlyMap<string, readonly string[]>;
   /** Servers that are declared to run, and have no survey. */
   readonly notSurveyed: readonly string[];
   readonly matches: Matches;
@@ -46,24 +57,29 @@ const layers: readonly Difference['layer'][] = [
 
 /** @param list the prices by which what is not declared is said to cost; undefined where there are none */
 export function compareSurveys(
-  estate: Estate,
+  estate: DeclaredThings,
   { servers, provider }: Surveys,
   list: PriceList | undefined,
 ): SurveyComparison {
   const known = servers.filter(({ server }) => estate.servers.has(server));
   const matches = match(estate, known, provider);
   const found = bySurvey(matches);
-  const unsure = new Set([...matches.candidates.keys(), ...matches.rowCandidates.keys()]);
-  const untold = [...unsure].flatMap((volume): readonly Untold[] => {
-    const [candidates, rows] = [
-      matches.candidates.get(volume) ?? [],
-      matches.rowCandidates.get(volume) ?? [],
-    ];
-    return candidates.length + rows.length === 0 ? [] : [{ volume, candidates, rows }];
+  const listed = compareProvider(estate, provider, matches, list);
+  const { untoldHolders } = listed;
+  const unsure = [matches.candidates, matches.rowCandidates, untoldHolders].flatMap((each) => [
+    ...each.keys(),
+  ]);
+  const untold = [...new Set(unsure)].flatMap((volume): readonly Untold[] => {
+    const candidates = matches.candidates.get(volume) ?? [];
+    const rows = matches.rowCandidates.get(volume) ?? [];
+    const holders = untoldHolders.get(volume) ?? [];
+    return candidates.length + rows.length + holders.length === 0
+      ? []
+      : [{ volume, candidates, rows, holders }];
   });
   const differences = [
     ...servers.filter(({ server }) => !estate.servers.has(server)).map(undeclaredServer),
-    ...compareProvider(estate, provider, matches, list),
+    ...listed.differences,
     ...[...matches.candidates].flatMap(([volume, candidates]) =>
       candidates.length === 0 ? [notThere(estate, volume)] : [],
     ),
@@ -82,6 +98,7 @@ export function compareSurveys(
   return {
     differences: differences.sort(inOrder),
     untold: untold.sort((a, b) => byText(a.volume, b.volume)),
+    untoldHolders,
     notSurveyed: [...estate.servers.values()]
       .filter(({ name, power }) => power === 'running' && !servers.some(({ server }) => server === name))
       .map(({ name }) => name)
@@ -105,7 +122,7 @@ const undeclaredServer = ({ server, place }: Survey): Difference =>
     message: `server ${server} is surveyed (${place.file}), and not declared`,
   });
 
-const notThere = (estate: Estate, volume: string): Difference => {
+const notThere = (estate: DeclaredThings, volume: string): Difference => {
   const [holder] = estate.holders.get(volume) ?? [];
   return difference({
     layer: 'device',
@@ -141,7 +158,7 @@ const undeclaredSystem = (
   });
 
 function compareBoot(
-  estate: Estate,
+  estate: DeclaredThings,
   survey: Survey,
   here: ReadonlyMap<string, SurveyedDevice>,
 ): readonly Difference[] {

@@ -16,8 +16,11 @@ export interface Difference {
   readonly layer: Layer;
   /** `other` is there and declared, and otherwise. */
   readonly kind: 'not declared' | 'not there' | 'other';
-  /** What a rule asks of a server or an attachment; undefined for all else. */
-  readonly about: 'attachment' | 'boot' | 'power' | undefined;
+  /**
+   * What a rule asks of a server or an attachment; `guest` for what is as declared and not yet followed through in the
+   * guest; undefined for all else.
+   */
+  readonly about: 'attachment' | 'boot' | 'power' | 'guest' | undefined;
   /** What is declared; what only a survey shows has the server's name for it. */
   readonly subject: Subject;
   /** The server whose survey shows it; undefined where the provider's list does. */

@@ -1,5 +1,5 @@
 /** Which row of the provider's list is which volume that is declared. */
-import type { Estate, Volume } from '../estate/estate.ts';
+import type { DeclaredThings, Volume } from '../estate/estate.ts';
 import { onlyPairs, shown } from './only.ts';
 import type { ProviderSurvey, ProviderVolume } from './provider-survey.ts';
 import type { Survey, SurveyedDevice } from './survey.ts';
@@ -24,7 +24,7 @@ export interface RowMatches {
  * identifier and under another name, where its size, tier, site and server are those that are declared.
  */
 export function matchRows(
-  estate: Estate,
+  estate: DeclaredThings,
   provider: ProviderSurvey | undefined,
   {
     disks,
@@ -80,7 +80,7 @@ export function matchRows(
 export type ServersOf = (row: ProviderVolume) => readonly string[] | undefined;
 
 /** The estate's names of the servers that a row names by their names or their identifiers. */
-export function serversOfRows(estate: Estate, provider: ProviderSurvey | undefined): ServersOf {
+export function serversOfRows(estate: DeclaredThings, provider: ProviderSurvey | undefined): ServersOf {
   const names = new Map<string, string>();
   for (const { id, name } of [...(provider?.servers ?? []), ...estate.servers.values()])
     if (id !== undefined && name !== undefined) names.set(id, name);
@@ -88,7 +88,7 @@ export function serversOfRows(estate: Estate, provider: ProviderSurvey | undefin
 }
 
 function candidatesAmong(
-  estate: Estate,
+  estate: DeclaredThings,
   rows: readonly ProviderVolume[],
   namesIds: boolean,
   volumes: readonly Volume[],

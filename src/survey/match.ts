@@ -2,7 +2,7 @@
  * Which thing that a survey shows is which volume that is declared: by its identifier, then by what can only be one
  * thing. What cannot be told is said with its candidates, and never guessed.
  */
-import type { Estate } from '../estate/estate.ts';
+import type { DeclaredThings } from '../estate/estate.ts';
 import { type FileSystemType, fileSystemTypes } from '../estate/file-system-facts.ts';
 import { matchRows, type RowMatches, type SurveyedDisk } from './match-rows.ts';
 import { onlyPairs, shown } from './only.ts';
@@ -21,7 +21,7 @@ export interface Matches extends RowMatches {
 }
 
 export function match(
-  estate: Estate,
+  estate: DeclaredThings,
   surveys: readonly Survey[],
   provider: ProviderSurvey | undefined,
 ): Matches {
@@ -54,7 +54,11 @@ interface OnServer {
 }
 
 /** Which disks of one server are which volumes. */
-export function matchServer(estate: Estate, survey: Survey, byId: ReadonlyMap<string, string>): OnServer {
+export function matchServer(
+  estate: DeclaredThings,
+  survey: Survey,
+  byId: ReadonlyMap<string, string>,
+): OnServer {
   const matched = new Map<string, SurveyedDevice>();
   const all = disksOf(survey);
   const free = new Set(all);
@@ -102,7 +106,7 @@ export function matchServer(estate: Estate, survey: Survey, byId: ReadonlyMap<st
 }
 
 /** Whether what lies on a disk is what is declared to lie on a volume; nothing is no file system, and no member. */
-function couldBe(estate: Estate, survey: Survey, volume: string, disk: SurveyedDevice): boolean {
+function couldBe(estate: DeclaredThings, survey: Survey, volume: string, disk: SurveyedDevice): boolean {
   const group = survey.groups.find(({ members }) =>
     members.some(({ device }) => device !== undefined && disksUnder(survey, device).includes(disk)),
   );
@@ -132,7 +136,7 @@ export const isKnownType = (type: string): type is FileSystemType =>
 
 /** Pairs of what is left whose size occurs once on either side. */
 function pairLeft(
-  estate: Estate,
+  estate: DeclaredThings,
   volumes: readonly string[],
   disks: readonly SurveyedDevice[],
 ): readonly (readonly [string, SurveyedDevice])[] {
@@ -144,7 +148,7 @@ function pairLeft(
 }
 
 /** Volumes by what a disk shows of their identifiers, where that is one volume's alone. */
-export const volumesByShownId = ({ volumes }: Estate): ReadonlyMap<string, string> =>
+export const volumesByShownId = ({ volumes }: DeclaredThings): ReadonlyMap<string, string> =>
   new Map(
     onlyPairs([...volumes.values()], ({ id }) => (id === undefined ? undefined : shown(id))).map(
       ([key, { name }]) => [key, name],

@@ -10,15 +10,8 @@ import { isKnown, usableOf } from '../capacity/overhead.ts';
 import type { Estate, FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
 import { type Bytes, bytes, differenceOfBytes, noBytes, sumBytes } from '../estate/size.ts';
 import type { Surveys } from './compare.ts';
-import {
-  declaredDevice,
-  deviceSize,
-  isShort,
-  partitioning,
-  systemOnDisk,
-  systemsByDisk,
-  thereAs,
-} from './compare-layers.ts';
+import { declaredDevice, thereAs } from './compare-groups.ts';
+import { deviceSize, isShort, partitioning, systemOnDisk, systemsByDisk } from './compare-volumes.ts';
 import { disksUnder, matchServer, systemAt, volumesByShownId } from './match.ts';
 import type { Survey, SurveyedDevice, SurveyedFileSystem } from './survey.ts';
 

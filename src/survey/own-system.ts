@@ -1,5 +1,5 @@
 /** The one file system of a disk that can be declared on its volume. */
-import type { Estate, Volume } from '../estate/estate.ts';
+import type { DeclaredThings, Volume } from '../estate/estate.ts';
 import { disksUnder, isKnownType, systemAt } from './match.ts';
 import type { Survey, SurveyedDevice, SurveyedFileSystem } from './survey.ts';
 
@@ -39,7 +39,7 @@ export const asWritten = ({ mount, type }: OwnSystem): string =>
  * @param here the declared volumes that are found there, each with its disk
  */
 export function undeclaredSystems(
-  estate: Estate,
+  estate: DeclaredThings,
   survey: Survey,
   here: ReadonlyMap<string, SurveyedDevice>,
 ): readonly { readonly volume: Volume; readonly system: OwnSystem }[] {

@@ -15,6 +15,18 @@ export const surveyFormat = 'ullage-survey-1';
 /** What a survey may not have seen, for want of a tool or of a privilege. */
 export type Unseen = SurveyFile['unseen'][number];
 
+const seeable: Readonly<Record<Unseen, true>> = {
+  devices: true,
+  mounts: true,
+  use: true,
+  'volume-groups': true,
+  fstab: true,
+  superblocks: true,
+};
+
+/** Every part that a survey may not have seen. */
+export const unseeable: readonly string[] = Object.keys(seeable);
+
 export interface Survey {
   readonly server: string;
   /** RFC 3339, UTC, whole seconds. */

@@ -504,8 +504,89 @@ describe('attachment slots that a server writes for itself', () => {
     expect([apart.verdict, apart.policyChanges.length]).toEqual(['pass', 1]);
   });
 
+  it("above main's own figure are one, too, where the site has none; left out, they are without bound", async () => {
+    const went = async (was: string, now: string) =>
+      (await judged(server(was), server(now))).policyChanges.map(({ direction, from, to }) => [
+        direction,
+        from,
+        to,
+      ]);
+    expect(await went('attachment-slots: 4', 'attachment-slots: 5')).toEqual([['looser', '4', '5']]);
+    expect(await went('attachment-slots: 4', '')).toEqual([['looser', '4', undefined]]);
+    expect(await went('attachment-slots: 4', 'attachment-slots: 3')).toEqual([]);
+    expect(await went('', 'attachment-slots: 4')).toEqual([]);
+  });
+
   it('at or below it are no loosening', async () => {
     for (const slots of ['attachment-slots: 4', 'attachment-slots: 2'])
       expect((await judged({ ...sites(4), ...server('') }, server(slots))).policyChanges).toEqual([]);
+  });
+});
+
+describe('a newer survey', () => {
+  const fact = ['id', 'name', 'tier', 'servers', 'boot'] as const;
+  const value = { id: 'v-1', name: 'plates-1', tier: 'bulk', servers: ['press'], boot: false };
+  const list = (facts: readonly (typeof fact)[number][], at: string, lists: readonly string[]): Files => ({
+    'surveys/provider.json': JSON.stringify({
+      format: 'ullage-provider-survey-1',
+      at: `${at}T06:00:00Z`,
+      lists,
+      volumes: [{ size: '1', id: 'v-1', ...Object.fromEntries(facts.map((key) => [key, value[key]])) }],
+      servers: [],
+    }),
+  });
+  const seen = (unseen: readonly string[], at: string): Files => ({
+    'surveys/press.json': JSON.stringify({
+      format: 'ullage-survey-1',
+      server: 'press',
+      at: `${at}T06:00:00Z`,
+      tools: {},
+      unseen,
+      devices: [],
+      'volume-groups': [],
+      'file-systems': [],
+    }),
+  });
+  const directions = async (base: Files, head: Files) =>
+    (
+      await judged({ ...pack('rule: surveyed-as-declared'), ...base }, head, { on: '2026-11-25' })
+    ).policyChanges.map(({ of, direction }) => [of, direction]);
+  const parts = ['devices', 'mounts', 'use', 'volume-groups', 'fstab', 'superblocks'];
+
+  it('is neither looser nor tighter where it tells all that the older did, and cannot be told where it tells less', async () => {
+    const lists = fc.subarray(['volumes', 'servers'], { minLength: 1 });
+    await fc.assert(
+      fc.asyncProperty(
+        fc.subarray([...fact]),
+        fc.subarray([...fact]),
+        lists,
+        lists,
+        async (was, is, a, b) => {
+          const less =
+            was.some((each) => each !== 'id' && !is.includes(each)) || a.some((each) => !b.includes(each));
+          expect(await directions(list(was, '2026-11-20', a), list(is, '2026-11-24', b))).toEqual([
+            ['surveys', less ? 'unknown' : 'neither'],
+          ]);
+        },
+      ),
+      { numRuns: 100 },
+    );
+    await fc.assert(
+      fc.asyncProperty(fc.subarray(parts), fc.subarray(parts), async (was, is) => {
+        expect(await directions(seen(was, '2026-11-20'), seen(is, '2026-11-24'))).toEqual([
+          ['surveys', is.every((part) => was.includes(part)) ? 'neither' : 'unknown'],
+        ]);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('of a day to come cannot be told: it would stand before all that are still to be taken', async () => {
+    const on = async (day: string) => directions(seen([], '2026-11-20'), seen([], day));
+    expect([await on('2026-11-26'), await on('2026-11-27')]).toEqual([
+      [['surveys', 'neither']],
+      [['surveys', 'unknown']],
+    ]);
+    expect(await directions({}, seen([], '2026-11-27'))).toEqual([['surveys', 'unknown']]);
   });
 });

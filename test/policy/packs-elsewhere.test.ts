@@ -195,3 +195,21 @@ describe('rules that are kept elsewhere', () => {
     );
   });
 });
+
+it('another repository for the same pack cannot be told, and does not go beside storage', async () => {
+  const strict = 'rules: [ { rule: policy-apart } ]\n';
+  const commit = 'c'.repeat(40);
+  const at = (repository: string): Files => ({
+    'ullage.yaml': `currency: EUR\npacks: { fleet: { repository: ${repository}, commit: ${commit}, path: ${path}, sha256: ${digestOf(strict)} } }\n`,
+    'policies/storage.yaml': 'use: [fleet]\n',
+  });
+  const main = at('https://git.example.org/fleet.git');
+  const elsewhere = at('https://git.example.com/fleet.git');
+  const objects = { [`${commit}:${path}`]: strict };
+  const alone = await judged(main, elsewhere, objects);
+  expect(alone).toMatchObject({
+    verdict: 'pass',
+    policyChanges: [{ key: 'packs.fleet.repository', direction: 'unknown' }],
+  });
+  expect((await judged(main, { ...elsewhere, ...tripled }, objects)).verdict).toBe('fail');
+});

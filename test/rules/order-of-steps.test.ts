@@ -81,6 +81,14 @@ describe('what no order of steps carries out', () => {
     expect(await found(group(1, 1), group(2, 1), entry(', where: { teams: [imagery] }'))).toHaveLength(1);
   });
 
+  it("is not told of another team's halt where the branch has something of one's own besides", async () => {
+    const more = (size: number) => `  notes: { team: ledger, size: ${size} GiB, tier: bulk }\n`;
+    const entry = (team: string) => `{ rule: order-of-steps, where: { teams: [${team}] } }`;
+    const [main, branch] = [group(1, 1, more(1)), group(2, 1, more(2))];
+    expect(await found(main, branch, entry('ledger'))).toEqual([]);
+    expect(await found(main, branch, entry('imagery'))).toHaveLength(1);
+  });
+
   it('is what the steps themselves say, whatever the branch', async () => {
     const policy = {
       'ullage.yaml': 'currency: EUR\n',

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Files, judgedFiles, said, settingsOf, unjudgedFiles } from '../estate/builder.ts';
 import { gib } from '../survey/kept.ts';
@@ -159,9 +160,44 @@ attachments: ${attachments}
     );
     const agreed = { ...rule(), ...unattached, ...listed({ servers: [] }) };
     expect((await judge(agreed, { ...agreed, ...estate('[]', '') })).findings).toEqual([]);
-    // A list that does not say who holds a volume shows nothing otherwise.
-    const silent = { ...rule(), ...unattached, ...listed({}) };
-    expect((await judge(silent, { ...silent, ...estate('[]', '') })).findings).toEqual([]);
+  });
+
+  it('counts a list that does not say who holds a volume as no survey of that', async () => {
+    const silent = (level: string) => ({ ...rule(`, missing: ${level}`), ...unattached, ...listed({}) });
+    const judged = async (base: Files) => judge(base, { ...base, ...estate('[]', '') });
+    expect((await judged(silent('note'))).findings).toMatchObject([
+      {
+        level: 'note',
+        message:
+          "no survey shows which server holds plates-1, and the deletion of plates-1 starts from that: the provider's list does not say which server holds it",
+      },
+    ]);
+    expect((await judged(silent('error'))).verdict).toBe('fail');
+  });
+
+  it('counts a holder of whom nothing tells who it is as no survey of that, either', async () => {
+    const office = (server: object): string =>
+      `servers: { plate-scanner: ${JSON.stringify(server)} }\nvolumes: { plates-1: { size: 50 GiB, tier: bulk } }\n`;
+    const holds = (server: object, row: object): Files => ({
+      ...rule(', missing: error'),
+      'storage/imagery.yaml': `${office(server)}attachments: [ { volume: plates-1, server: plate-scanner } ]\n`,
+      ...listed({ servers: ['scan-01'] }, row),
+    });
+    const detached = async (server: object, row: object) => {
+      const base = holds(server, row);
+      return said(await judge(base, { ...base, 'storage/imagery.yaml': office(server) }));
+    };
+    const untold =
+      "the provider's list has it attached to scan-01, which may be a server that is declared under another name";
+    expect(await detached({}, { name: 'elsewhere' })).toEqual([expect.stringContaining(untold)]);
+    expect(await detached({}, { name: 'plate-scanner' })).toEqual([expect.stringContaining(untold)]);
+    expect(await detached({ id: 'i-1' }, { name: 'scan-01' })).toEqual([expect.stringContaining(untold)]);
+    expect(await detached({ id: 'i-1' }, { name: 'scan-01', id: 'i-1' })).toEqual([]);
+    expect(await detached({ id: 'i-1' }, { name: 'scan-01', id: 'i-2' })).toEqual([
+      expect.stringContaining(
+        'attached to scan-01 at the provider, and declared as attached to plate-scanner',
+      ),
+    ]);
   });
 
   it('refuses to move what a server holds that the list shows to be another, whatever it is called', async () => {
@@ -192,7 +228,8 @@ attachments: [ { volume: plates-1, server: ${server} } ]
     expect([await verdict('i-1'), await verdict('i-9'), await verdict('i-2')]).toEqual([
       'pass',
       'fail',
-      'fail',
+      // Where it is to go the list has it already: the branch brings the declaration to what is there.
+      'pass',
     ]);
   });
 
@@ -226,6 +263,34 @@ attachments: [ { volume: plates-1, server: ${server} } ]
   });
 });
 
+describe('a declaration that is wrong can be mended', () => {
+  it('by declaring the size that is there, to the byte and no other', async () => {
+    const base = { ...rule(), ...plates(50), ...surveyed(60) };
+    const to = async (size: number) => (await judge(base, { ...base, ...plates(size) })).verdict;
+    expect([await to(59), await to(60), await to(61)]).toEqual(['fail', 'pass', 'fail']);
+  });
+
+  it('by taking out what the provider lists no more, unless it may only be called otherwise', async () => {
+    const list = (volumes: readonly object[]): Files => ({
+      'surveys/provider.json': JSON.stringify({
+        format: 'ullage-provider-survey-1',
+        at: '2026-11-20T06:00:00Z',
+        lists: ['volumes'],
+        volumes,
+        servers: [],
+      }),
+    });
+    const kept = 'volumes: { plates-1: { size: 50 GiB, tier: bulk } }\n';
+    const verdict = async (volumes: readonly object[]) => {
+      const base = { ...rule(', missing: error'), 'storage/imagery.yaml': kept, ...list(volumes) };
+      return (await judge(base, { ...base, 'storage/imagery.yaml': 'volumes: {}\n' })).verdict;
+    };
+    expect(await verdict([])).toBe('pass');
+    expect(await verdict([{ name: 'scans-7', size: gib(80), servers: [] }])).toBe('fail');
+    expect(await verdict([{ name: 'plates-1', size: gib(80), servers: [] }])).toBe('fail');
+  });
+});
+
 describe('surveys are taken from the base', () => {
   it('one that the branch brings or edits does not help it, and is listed', async () => {
     const base = { ...rule(), ...plates(50), ...surveyed(60) };
@@ -253,6 +318,115 @@ describe('surveys are taken from the base', () => {
   });
 });
 
+describe('what is declared as existing', () => {
+  const sizes = [40, 60, 400] as const;
+  const tiers = ['bulk', 'brisk'] as const;
+  const holders = ['press', 'plate-scanner', undefined] as const;
+  const servers =
+    'servers: { press: { id: i-1, power: running }, plate-scanner: { id: i-2, power: running } }\n';
+  const thing = fc.record({
+    size: fc.constantFrom(...sizes),
+    tier: fc.constantFrom(...tiers),
+    holder: fc.constantFrom(...holders),
+  });
+
+  it('is held against the list in whatever it says, and is as free to be moved on as it really is', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        thing,
+        thing,
+        fc.constantFrom(...holders),
+        fc.boolean(),
+        async (is, declared, to, isListed) => {
+          const base = {
+            ...rule(),
+            'prices/2026.yaml':
+              'from: 2026-01-01\ncurrency: EUR\ntiers:\n  bulk: { rate: "0.045", per: GiB-month }\n  brisk: { rate: "0.2", per: GiB-month }\n',
+            'storage/imagery.yaml': servers,
+            'surveys/provider.json': JSON.stringify({
+              format: 'ullage-provider-survey-1',
+              at: '2026-11-20T06:00:00Z',
+              lists: ['volumes', 'servers'],
+              volumes: isListed
+                ? [
+                    {
+                      id: 'v-1',
+                      size: gib(is.size),
+                      tier: is.tier,
+                      servers: is.holder === undefined ? [] : [is.holder],
+                    },
+                  ]
+                : [],
+              servers: [
+                { id: 'i-1', name: 'press' },
+                { id: 'i-2', name: 'plate-scanner' },
+              ],
+            }),
+          };
+          // Attached as it is said to be there already, or, where it is said to lie free, anew by the branch.
+          const attached = declared.holder ?? to;
+          const mark = declared.holder === undefined ? ', existing: false' : '';
+          const head = `${servers}volumes:
+  plates-1: { id: v-1, existing: true, size: ${declared.size} GiB, tier: ${declared.tier} }
+attachments: [ ${attached === undefined ? '' : `{ volume: plates-1, server: ${attached}${mark} }`} ]
+`;
+          const { verdict } = await judge(base, { ...base, 'storage/imagery.yaml': head });
+          const isSo =
+            isListed &&
+            is.size === declared.size &&
+            is.tier === declared.tier &&
+            is.holder === declared.holder;
+          expect(verdict).toBe(isSo ? 'pass' : 'fail');
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it('is held against what surveys show, too: of a server its type and power, of a group its extents', async () => {
+    const list = {
+      format: 'ullage-provider-survey-1',
+      at: '2026-11-20T06:00:00Z',
+      lists: ['servers'],
+      volumes: [],
+      servers: [{ name: 'press', type: 'large', power: 'running' }],
+    };
+    const base: Files = {
+      ...rule(),
+      'prices/2026.yaml':
+        'from: 2026-01-01\ncurrency: EUR\ntiers: {}\nserver-types: { small: { running: "0.01", stopped: "0" }, large: { running: "0.2", stopped: "0" } }\n',
+      'storage/imagery.yaml': 'volumes: {}\n',
+      'surveys/provider.json': JSON.stringify(list),
+    };
+    const declared = async (server: string) =>
+      said(
+        await judge(base, {
+          ...base,
+          'storage/imagery.yaml': `servers: { press: { existing: true, ${server} } }\n`,
+        }),
+      );
+    expect(await declared('type: large, power: running')).toEqual([]);
+    expect(await declared('type: small, power: running')).toEqual([
+      expect.stringContaining('the type of press is large at the provider, and declared small'),
+    ]);
+    expect(await declared('type: large, power: stopped')).toEqual([
+      expect.stringContaining('press is running at the provider, and declared stopped'),
+    ]);
+  });
+
+  it('is asked for a survey where that is demanded', async () => {
+    const base = {
+      ...rule(', missing: error'),
+      'storage/imagery.yaml': 'servers: { plate-scanner: { power: running } }\n',
+    };
+    const added =
+      'servers: { plate-scanner: { power: running } }\nvolumes: { a: { existing: true, size: 60 GiB, tier: bulk } }\n';
+    expect(said(await judge(base, { ...base, 'storage/imagery.yaml': added }))).toEqual([
+      expect.stringContaining('no survey shows a, which is declared as existing'),
+    ]);
+  });
+});
+
 it('what is declared as existing, and a survey does not show, is a finding', async () => {
   const base = {
     ...rule(),
@@ -265,7 +439,8 @@ it('what is declared as existing, and a survey does not show, is a finding', asy
   expect(findings).toMatchObject([
     {
       subject: { name: 'b' },
-      message: expect.stringContaining('declared as existing on plate-scanner, and its survey shows no disk'),
+      message:
+        'b is declared as existing, and a survey of 2026-11-20 shows otherwise: b is declared as attached to plate-scanner, and that shows no disk that it could be',
     },
   ]);
 });

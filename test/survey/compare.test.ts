@@ -104,6 +104,11 @@ describe('what is there beside what is declared', () => {
       /has lost 1 of its members/,
     ],
     [
+      'a declared member that is not in the group',
+      (text: string) => text.replace(/,\{"extents":[0-9]+,"free":[0-9]+,"device":"vdc?b?"[^}]*\}(?=\])/, ''),
+      /plates-2 is declared as a member of the volume group plates, and on plate-scanner it is none/,
+    ],
+    [
       'other extents',
       (text: string) => text.replace(`"extent":"${64n << 20n}"`, `"extent":"${32n << 20n}"`),
       /has extents of 32 MiB, and is declared with 64 MiB/,
@@ -412,6 +417,84 @@ describe('on any estate', () => {
       }),
       { numRuns: 200 },
     );
+  });
+
+  it('a holder that the list names is the declared one, another, or untold, as may be known, and never mistaken', () => {
+    const names = ['press', 'scanner', 'ledger-1'] as const;
+    const server = fc.record({
+      id: fc.boolean(),
+      row: fc.constantFrom('none', 'by name', 'by another name'),
+      rowId: fc.boolean(),
+    });
+    const outcomes = new Set<string>();
+    fc.assert(
+      fc.property(
+        fc.tuple(server, server, server),
+        fc.constantFrom(0, 1, 2),
+        fc.constantFrom(0, 1, 2),
+        fc.boolean(),
+        (servers, declared, is, byId) => {
+          const estate = estateOf(`servers: { ${names
+            .map((name, at) => `${name}: { ${servers[at]?.id ? `id: i-${at}` : ''} }`)
+            .join(', ')} }
+volumes: { plates-1: { size: 1 GiB, tier: bulk } }
+attachments: [ { volume: plates-1, server: ${names[declared]} } ]
+`);
+          const rows = servers.flatMap(({ row, rowId }, at) =>
+            row === 'none'
+              ? []
+              : [
+                  {
+                    id: rowId ? `i-${at}` : undefined,
+                    name: row === 'by name' ? names[at] : `host-${at}`,
+                    site: undefined,
+                    type: undefined,
+                    power: undefined,
+                    boot: undefined,
+                  },
+                ],
+          );
+          const called = servers[is]?.row === 'by name' ? (names[is] ?? '') : `host-${is}`;
+          const provider: ProviderSurvey = {
+            at: '2026-11-20T06:00:00Z',
+            lists: ['volumes', 'servers'],
+            volumes: [
+              {
+                id: undefined,
+                name: 'plates-1',
+                size: bytes(1n << 30n),
+                tier: undefined,
+                site: undefined,
+                servers: [byId ? `i-${is}` : called],
+                boot: undefined,
+              },
+            ],
+            servers: rows,
+            place: { file: 'surveys/provider.json', line: 1, column: 1 },
+          };
+          const { differences, untoldHolders } = compareSurveys(
+            estate,
+            { servers: [], provider },
+            pricesOf(),
+          );
+          const isOther = differences.some(({ about }) => about === 'attachment');
+          const isUntold = untoldHolders.has('plates-1');
+          outcomes.add(
+            `${declared === is ? 'the declared one' : 'another'}: ${isOther ? 'other' : isUntold ? 'untold' : 'same'}`,
+          );
+          expect(isOther && isUntold).toBe(false);
+          if (declared === is) expect(isOther).toBe(false);
+          else expect(isOther || isUntold).toBe(true);
+        },
+      ),
+      { numRuns: 3000 },
+    );
+    expect([...outcomes].sort()).toEqual([
+      'another: other',
+      'another: untold',
+      'the declared one: same',
+      'the declared one: untold',
+    ]);
   });
 
   it('a survey of what is as declared shows no difference', () => {

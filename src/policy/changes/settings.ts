@@ -48,8 +48,11 @@ export function settingsChanges(base: Settings, head: Settings): readonly Policy
     }
     const altered = packKeys.filter((key) => old[key] !== now[key]);
     // Another file has another digest: that is told by itself only where it is all that is otherwise.
-    for (const key of altered.length > 1 ? altered.filter((each) => each !== 'sha256') : altered)
-      differ('neither', `packs.${name}.${key}`, old[key], now[key], where);
+    for (const key of altered.length > 1 ? altered.filter((each) => each !== 'sha256') : altered) {
+      // From where it is fetched says whom the estate trusts to have it, whatever the digest is now.
+      const direction = key === 'repository' ? 'unknown' : 'neither';
+      differ(direction, `packs.${name}.${key}`, old[key], now[key], where);
+    }
   }
   const teams = namesDirection(base.teams, head.teams);
   if (teams !== 'same') differ(teams, 'teams', shownNames(base.teams), shownNames(head.teams));

@@ -1,49 +1,49 @@
 /**
- * Surveys that a branch takes away or alters. They are evidence: a newer one takes the place of an older, and one that is
- * edited, or goes, says less of what is there.
+ * Surveys that a branch takes away, alters or brings. They are evidence: a newer one takes the place of an older, and one
+ * that is edited, or goes, says less of what is there. So does a newer one that leaves out what the older told; and one of
+ * a day to come would stand before all that are still to be taken.
  */
+import { daysBetween } from '../../estate/dates.ts';
 import type { PolicyChange } from '../../rules/view.ts';
 import type { Surveys } from '../../survey/compare.ts';
-import { allNames, policyChange } from './change.ts';
+import { coverageOf, isCovered } from '../../survey/coverage.ts';
+import type { ProviderSurvey } from '../../survey/provider-survey.ts';
+import type { Survey } from '../../survey/survey.ts';
+import { allNames, type Direction, policyChange } from './change.ts';
 
-interface Taken {
-  readonly at: string;
-  readonly text: string;
-}
+type Taken = Survey | ProviderSurvey;
 
-const taken = (surveys: Surveys | undefined): ReadonlyMap<string, Taken> => {
-  const all = [
+const taken = (surveys: Surveys | undefined): ReadonlyMap<string, Taken> =>
+  new Map<string, Taken>([
     ...(surveys?.servers ?? []).map((survey) => [survey.server, survey] as const),
     ...(surveys?.provider === undefined ? [] : [["the provider's list", surveys.provider] as const]),
-  ];
-  return new Map(
-    all.map(([name, { place: _, ...survey }]) => [
-      name,
-      {
-        at: survey.at,
-        text: JSON.stringify(survey, (_key, value: unknown) =>
-          typeof value === 'bigint' ? `${value}` : value,
-        ),
-      },
-    ]),
-  );
-};
+  ]);
 
-export function surveyChanges(base: Surveys | undefined, head: Surveys | undefined): readonly PolicyChange[] {
+/** @param on the day of the judgement */
+export function surveyChanges(
+  base: Surveys | undefined,
+  head: Surveys | undefined,
+  on: string,
+): readonly PolicyChange[] {
   if (base === head) return [];
   const [before, after] = [taken(base), taken(head)];
   return allNames(before, after).flatMap((name): readonly PolicyChange[] => {
     const [was, now] = [before.get(name), after.get(name)];
-    if (was?.text === now?.text) return [];
-    const isNewer = now !== undefined && (was === undefined || now.at > was.at);
-    return [
-      policyChange({
-        direction: isNewer ? 'neither' : 'looser',
-        of: 'surveys',
-        name,
-        from: was?.at,
-        to: now?.at,
-      }),
-    ];
+    if (was === now || textOf(was) === textOf(now)) return [];
+    const direction = directionOf(was, now, on);
+    return [policyChange({ direction, of: 'surveys', name, from: was?.at, to: now?.at })];
   });
 }
+
+function directionOf(was: Taken | undefined, now: Taken | undefined, on: string): Direction {
+  if (now === undefined || (was !== undefined && now.at <= was.at)) return 'looser';
+  // A day is allowed for, since clocks and time zones differ.
+  if (daysBetween(on, now.at.slice(0, 10)) > 1) return 'unknown';
+  return was === undefined || isCovered(coverageOf(was), coverageOf(now)) ? 'neither' : 'unknown';
+}
+
+const textOf = (survey: Taken | undefined): string | undefined => {
+  if (survey === undefined) return undefined;
+  const { place: _, ...rest } = survey;
+  return JSON.stringify(rest, (_key, value: unknown) => (typeof value === 'bigint' ? `${value}` : value));
+};

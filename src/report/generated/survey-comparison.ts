@@ -87,10 +87,14 @@ export interface SurveyComparisonReport {
     monthly: string | null;
   }[];
   /**
-   * Declared volumes that cannot be told among the disks, or the provider's volumes, that each may be.
+   * Declared volumes that cannot be told among the disks, or the provider's volumes, that each may be, or of which it cannot be told who holds them.
    */
   untold: {
     volume: string;
+    /**
+     * Servers that the provider's list names as holding the volume, where nothing tells whether they are those that are declared to.
+     */
+    holders?: string[];
     candidates: {
       server: string;
       disk: string;

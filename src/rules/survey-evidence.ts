@@ -1,0 +1,116 @@
+/** What surveys tell of a volume before anything is done to it: who shows it, of which day, who holds it, whether it is gone. */
+import { listed } from '../base/wording.ts';
+import type { Change } from '../change/change.ts';
+import { daysBetween } from '../estate/dates.ts';
+import type { SurveyComparison, Surveys } from '../survey/compare.ts';
+import type { Difference } from '../survey/difference.ts';
+import type { Level, Violation } from './rule.ts';
+
+/** How new surveys are to be, and at which level it is told that they are not, or are missing. */
+export interface Asked {
+  readonly within: number | undefined;
+  readonly tooOld: Level;
+  readonly missing: Level;
+  readonly on: string;
+}
+
+export const shownIn = ({ server }: Difference, { servers }: Surveys): string =>
+  server === undefined
+    ? 'the provider'
+    : `a survey of ${servers.find((each) => each.server === server)?.at.slice(0, 10)}`;
+
+/** A day is allowed for, since clocks and time zones differ. */
+const clocksDiffer = 1;
+
+/** When a volume was last surveyed, RFC 3339; undefined where no survey shows it. */
+export function newestOf(
+  volume: string,
+  { matches }: SurveyComparison,
+  { provider }: Surveys,
+): string | undefined {
+  return [
+    ...(matches.disks.get(volume) ?? []).map(({ survey }) => survey.at),
+    ...(matches.rows.has(volume) && provider !== undefined ? [provider.at] : []),
+  ]
+    .sort()
+    .at(-1);
+}
+
+export function* ageOf(
+  { subject, place }: Change,
+  volume: string,
+  which: string,
+  newest: string | undefined,
+  { within, tooOld, missing, on }: Asked,
+): Iterable<Violation> {
+  const common = { subject, place };
+  if (newest === undefined) {
+    yield {
+      ...common,
+      facet: `missing ${volume}`,
+      message: `no survey shows ${volume}, ${which}`,
+      atMost: missing,
+    };
+    return;
+  }
+  const day = newest.slice(0, 10);
+  const age = daysBetween(day, on);
+  if (age < -clocksDiffer) {
+    yield {
+      ...common,
+      facet: `too old ${volume}`,
+      message: `the newest survey of ${volume} is dated ${day}, after the day of the judgement`,
+      advice: 'Set the clock of the server, survey it again, and delete that survey.',
+      atMost: tooOld,
+    };
+  } else if (within !== undefined && age > within) {
+    yield {
+      ...common,
+      facet: `too old ${volume}`,
+      message: `the newest survey of ${volume} is of ${day}, ${age} days old, and at most ${within} are allowed`,
+      atMost: tooOld,
+    };
+  }
+}
+
+/** Whoever takes something away has to know who holds it, and where the guest does not show that, the list has to. */
+export function* untoldHolders(
+  change: Change,
+  volumes: readonly string[],
+  what: string,
+  { matches, untoldHolders: untold }: SurveyComparison,
+  { missing }: Asked,
+): Iterable<Violation> {
+  for (const volume of volumes) {
+    const holders = untold.get(volume);
+    if (holders === undefined || matches.disks.has(volume)) continue;
+    const told =
+      holders.length === 0
+        ? 'does not say which server holds it'
+        : `has it attached to ${listed(holders)}, which may be a server that is declared under another name`;
+    yield {
+      subject: change.subject,
+      place: change.place,
+      facet: `holder ${volume}`,
+      message: `no survey shows which server holds ${volume}, and ${what} starts from that: the provider's list ${told}`,
+      advice:
+        'Declare the ids of the servers, as the provider has them, and survey the server that holds it, or take a list that says who holds each volume.',
+      atMost: missing,
+    };
+  }
+}
+
+/** Whether the provider's list, and every survey, show that what is deleted is gone already, and not merely called otherwise. */
+export function isGone(change: Change, { differences, matches }: SurveyComparison): boolean {
+  if (change.kind !== 'volume-deleted') return false;
+  const { name } = change.before;
+  const about = differences.filter(({ subject }) => subject.kind === 'volume' && subject.name === name);
+  return (
+    about.some(
+      ({ layer, kind, meaning }) => layer === 'provider' && kind === 'not there' && meaning === undefined,
+    ) &&
+    !matches.rows.has(name) &&
+    !matches.disks.has(name) &&
+    (matches.candidates.get(name) ?? []).length === 0
+  );
+}
