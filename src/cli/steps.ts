@@ -16,7 +16,7 @@ import { report, reportProblems, summaryLine } from '../report/report.ts';
 import { type Doer, reportSteps, type StepsFormat } from '../report/steps.ts';
 import type { Step } from '../runbook/step.ts';
 import { surveyedTicks } from '../runbook/surveyed-ticks.ts';
-import { readTicks } from '../runbook/ticks.ts';
+import { type Done, readTicks } from '../runbook/ticks.ts';
 import { compareSurveys, type SurveyComparison } from '../survey/compare.ts';
 import { dayOf, type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
 import { notPushedRemark } from './not-pushed.ts';
@@ -47,7 +47,7 @@ async function told({ judgement, surveys }: StepsJudged, flags: StepsFlags): Pro
     return { output, code: 2, reason: summaryLine(judgement) };
   }
   const { runbook, changes } = judgement;
-  const ticks = file === undefined ? ok(new Set<number>()) : await ticksIn(file, runbook);
+  const ticks = file === undefined ? ok<Done>(new Map()) : await ticksIn(file, runbook);
   const asked = server === undefined ? ok(undefined) : serverOf(server, runbook);
   const problems = [...(ticks.ok ? [] : ticks.problems), ...(asked.ok ? [] : asked.problems)];
   const done = whatHolds(ticks);
@@ -85,7 +85,9 @@ interface StepsJudged {
   readonly remarks?: readonly string[];
 }
 
-type Surveyed = Readonly<Record<'before' | 'after', SurveyComparison>>;
+interface Surveyed extends Readonly<Record<'before' | 'after', SurveyComparison>> {
+  readonly taken: ReadonlyMap<string | undefined, string>;
+}
 
 async function judged(flags: StepsFlags): Promise<StepsJudged> {
   const day = dayOf(flags.now);
@@ -111,10 +113,15 @@ async function surveyedIn(tree: Tree, { base, head }: ReadingPair, on: string): 
   const list = listInForce(priceLists, on);
   const beside = ({ revision }: ReadingPair['base']): SurveyComparison =>
     compareSurveys(revision.estate, surveys.value, list);
-  return ok({ before: beside(base), after: beside(head) });
+  const { servers, provider } = surveys.value;
+  const taken = new Map<string | undefined, string>([
+    ...servers.map(({ server, at }) => [server, at] as const),
+    ...(provider === undefined ? [] : [[undefined, provider.at] as const]),
+  ]);
+  return ok({ before: beside(base), after: beside(head), taken });
 }
 
-async function ticksIn(file: string, steps: readonly Step[]): Promise<PartialOutcome<ReadonlySet<number>>> {
+async function ticksIn(file: string, steps: readonly Step[]): Promise<PartialOutcome<Done>> {
   try {
     return readTicks(file === '-' ? await text(process.stdin) : await readFile(file, 'utf8'), file, steps);
   } catch (error) {

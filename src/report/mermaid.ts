@@ -1,12 +1,14 @@
 /** Steps and what each waits for, as a flowchart in Mermaid's notation, which many hosts draw. */
+
 import { clipped, visible } from '../base/visible.ts';
 import type { Step } from '../runbook/step.ts';
+import type { Done } from '../runbook/ticks.ts';
 
 /** A sentence that a box still holds. */
 const longest = 120;
 
 /** @param done steps whose boxes are rounded, as words in them say too */
-export function mermaid(steps: readonly Step[], done: ReadonlySet<number>): string {
+export function mermaid(steps: readonly Step[], done: Done): string {
   const shown = new Set(steps.map(({ number }) => number));
   const boxes = steps.map(({ number, does, destroys }) => {
     const text = escaped(

@@ -7,7 +7,7 @@ import { isFinal, returningOf } from '../runbook/returning.ts';
 import type { Step } from '../runbook/step.ts';
 import { stepId } from '../runbook/step-id.ts';
 import type { SurveyedTick } from '../runbook/surveyed-ticks.ts';
-import { remaining } from '../runbook/ticks.ts';
+import { type Done, remaining } from '../runbook/ticks.ts';
 import { drawReport, type Screen } from './draw.ts';
 import type { StepsReport } from './generated/steps.ts';
 import { problemReport, stepReport } from './json.ts';
@@ -32,8 +32,7 @@ export type Doer = 'provider' | 'guest' | 'people';
 
 export interface StepsOverview {
   readonly judged: Judged;
-  /** The numbers of the steps that are done. */
-  readonly done: ReadonlySet<number>;
+  readonly done: Done;
   /** What is wrong with the ticks, which are taken as far as they hold. */
   readonly problems?: readonly Problem[];
   /** What surveys show against the ticks, where ticks were given. */
@@ -178,11 +177,18 @@ function stepsJson(overview: StepsOverview): StepsReport {
     on,
     currency: cost.currencyBefore,
     done: runbook.filter(({ number }) => done.has(number)).map(stepId),
+    doneOn: Object.fromEntries(
+      runbook.flatMap((step) => {
+        const on = done.get(step.number);
+        return on === undefined ? [] : [[stepId(step), on]];
+      }),
+    ),
     next: remaining(runbook, done).next.map(({ number }) => number),
     problems: (overview.problems ?? []).map(problemReport),
-    surveyed: (overview.surveyed ?? []).map(({ number, kind, shown }) => ({
+    surveyed: (overview.surveyed ?? []).map(({ number, kind, shown, on: day }) => ({
       number,
       kind,
+      on: day,
       server: shown.server ?? null,
       message: shown.message,
     })),

@@ -1,14 +1,22 @@
 /** Which steps somebody has ticked off: in the check-list itself, or as a list of their ids in JSON. */
+
 import { outcomeOf, type PartialOutcome, type Place, type Problem } from '../base/problem.ts';
+import { isDay } from '../estate/dates.ts';
 import { readDocument } from '../read/document.ts';
+import { isRecord } from '../read/schema-error.ts';
 import { otherFormat } from '../read/validate.ts';
 import type { Step } from './step.ts';
 import { stepId } from './step-id.ts';
+
+/** By the number of a step that is done: the day on which it was, RFC 3339, where its tick says so. */
+export type Done = ReadonlyMap<number, string | undefined>;
 
 interface Tick {
   /** Undefined where the line does not say. */
   readonly id: string | undefined;
   readonly isTicked: boolean;
+  /** As it is written; what is behind the id may be a note of any other kind, too. */
+  readonly on: string | undefined;
   readonly place: Place;
 }
 
@@ -16,7 +24,9 @@ interface Tick {
 const item = /^\s*(?:[-*+]|\d+[.)]) \[([ xX])\] /;
 
 /** Where a step's id stands in it, in code; behind it there may be a note. */
-const idIn = /`([0-9a-f]{10})`/;
+const idIn = /`([0-9a-f]{10})`(.*)$/;
+
+const dayIn = /\b[0-9]{4}-[0-9]{2}-[0-9]{2}(?=$|[^0-9-])/;
 
 /**
  * The numbers of the steps that are done. What is ticked and is no step, or waits for one that is not ticked, is a
@@ -25,15 +35,11 @@ const idIn = /`([0-9a-f]{10})`/;
  * @param steps in order, as `runbookOf` gives them
  * @param file the path that places name
  */
-export function readTicks(
-  text: string,
-  file: string,
-  steps: readonly Step[],
-): PartialOutcome<ReadonlySet<number>> {
+export function readTicks(text: string, file: string, steps: readonly Step[]): PartialOutcome<Done> {
   const ticks = text.trimStart().startsWith('{') ? listed(text, file) : ticked(text, file);
-  if (ticks !== undefined && 'message' in ticks) return outcomeOf(new Set(), [ticks]);
+  if (ticks !== undefined && 'message' in ticks) return outcomeOf(new Map(), [ticks]);
   if (ticks === undefined) {
-    return outcomeOf(new Set(), [
+    return outcomeOf(new Map(), [
       {
         place: { file, line: 1, column: 1 },
         message: 'this is neither a check-list of steps nor a list of their ids',
@@ -50,6 +56,7 @@ export function readTicks(
     const step = known.get(tick.id ?? '');
     if (step === undefined) problems.push(unknownTick(tick));
     else if (open.has(tick.id)) problems.push(bothWays(step, tick));
+    else if (tick.on !== undefined && !isDay(tick.on)) problems.push(noDay(tick.on, tick));
     else done.set(step.number, tick);
   }
   for (const { number, after } of steps) {
@@ -62,16 +69,24 @@ export function readTicks(
       advice: 'Find out how it stands; tick what is done, and take back the tick of what is not.',
     });
   }
-  return outcomeOf(standing(steps, new Set(done.keys())), problems);
+  return outcomeOf(standing(steps, done), problems);
 }
 
 /** Of what is ticked, what waits for nothing that is not, near or far. */
-function standing(steps: readonly Step[], ticked: ReadonlySet<number>): ReadonlySet<number> {
-  const done = new Set<number>();
-  for (const { number, after } of steps)
-    if (ticked.has(number) && after.every((each) => done.has(each))) done.add(number);
+function standing(steps: readonly Step[], ticked: ReadonlyMap<number, Tick>): Done {
+  const done = new Map<number, string | undefined>();
+  for (const { number, after } of steps) {
+    const tick = ticked.get(number);
+    if (tick !== undefined && after.every((each) => done.has(each))) done.set(number, tick.on);
+  }
   return done;
 }
+
+const noDay = (on: string, { place }: Tick): Problem => ({
+  place,
+  message: `${on} is not a day in the calendar`,
+  advice: 'Write the day on which the step was done, such as 2026-11-20, or none.',
+});
 
 const unknownTick = ({ id, place }: Tick): Problem => ({
   place,
@@ -99,8 +114,9 @@ function ticked(text: string, file: string): readonly Tick[] | undefined {
   );
   const items = shown.split(/\r?\n/).flatMap((line, index) => {
     const [, mark] = item.exec(line) ?? [];
+    const [, id, note = ''] = idIn.exec(line) ?? [];
     const place = { file, line: index + 1, column: line.indexOf('[') + 1 };
-    return mark === undefined ? [] : [{ isTicked: mark !== ' ', id: idIn.exec(line)?.[1], place }];
+    return mark === undefined ? [] : [{ isTicked: mark !== ' ', id, on: dayIn.exec(note)?.[0], place }];
   });
   return items.some(({ id }) => id !== undefined) ? items : undefined;
 }
@@ -118,11 +134,21 @@ function listed(text: string, file: string): readonly Tick[] | Problem | undefin
     typeof value === 'object' && value !== null && 'done' in value ? value.done : undefined;
   if (!Array.isArray(done)) return undefined;
   if (!done.every((id) => typeof id === 'string')) return undefined;
-  return done.map((id, index) => ({ id, isTicked: true, place: placeOfValue(['done', index]) }));
+  const days: unknown =
+    typeof value === 'object' && value !== null && 'doneOn' in value ? value.doneOn : undefined;
+  return done.map((id, index) => {
+    const on: unknown = isRecord(days) && Object.hasOwn(days, id) ? days[id] : undefined;
+    return {
+      id,
+      isTicked: true,
+      on: on === undefined ? undefined : String(on),
+      place: placeOfValue(['done', index]),
+    };
+  });
 }
 
 /** The steps that are not done, and of them those that nothing holds up. */
-export function remaining(steps: readonly Step[], done: ReadonlySet<number>) {
+export function remaining(steps: readonly Step[], done: Done) {
   const left = steps.filter(({ number }) => !done.has(number));
   return { left, next: left.filter(({ after }) => after.every((each) => done.has(each))) };
 }

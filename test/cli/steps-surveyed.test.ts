@@ -71,8 +71,19 @@ describe('a change that is carried out in part', () => {
     repository.commit('a survey');
     const { code, out, err } = await steps(repository, '--done', await ticked(repository, 1));
     expect([code, err]).toEqual([1, 'a survey shows otherwise than the ticks\n']);
-    expect(flat(out)).toContain('1 It is ticked, and by the survey of plate-scanner it is not done:');
+    expect(flat(out)).toContain('1 It is ticked, and by the survey of plate-scanner (2026-11-20) it is not done:');
     expect(out).toContain('40 GiB');
+    // Done on a day after the survey, it is not denied; the list and the JSON carry the day on.
+    const file = await ticked(repository, 1);
+    const dated = readFileSync(file, 'utf8').replace(/^(- \[x\].*`[0-9a-f]{10}`)/m, '$1 2026-11-24');
+    writeFileSync(file, dated);
+    expect((await steps(repository, '--done', file)).code).toBe(0);
+    for (const format of ['markdown', 'json']) {
+      const again = join(repository.dir, '..', `${repository.dir.split('/').at(-1)}.${format}`);
+      writeFileSync(again, (await steps(repository, '--done', file, '--format', format)).out);
+      expect(readFileSync(again, 'utf8')).toContain('2026-11-24');
+      expect((await steps(repository, '--done', again)).code).toBe(0);
+    }
   });
 
   it('is told where a survey shows that a step is done which is not ticked, in JSON as its schema says', async () => {
@@ -92,6 +103,7 @@ describe('a change that is carried out in part', () => {
       number: 1,
       kind: 'so and not ticked',
       server: 'plate-scanner',
+      on: expect.stringMatching(/^\d{4}-\d{2}-\d{2}$/),
       message: expect.stringContaining('60 GiB'),
     });
   });

@@ -34,15 +34,25 @@ it('an attachment is told to be carried out only by a holder that is known to be
     branch: after,
     entries: ['{ rule: no-shrink }'],
   });
-  const told = (servers: readonly string[], done: readonly number[]) => {
+  const taken = new Map([[undefined, '2026-11-20T06:00:00Z']]);
+  const told = (servers: readonly string[], done: readonly number[], on?: string) => {
     const beside = (estate: string) =>
       compareSurveys(estateOf(estate), { servers: [], provider: heldBy(servers) }, undefined);
-    const asked = { steps, changes, done: new Set(done), before: beside(before), after: beside(after) };
+    const asked = {
+      steps,
+      changes,
+      done: new Map(done.map((number) => [number, on] as const)),
+      taken,
+      before: beside(before),
+      after: beside(after),
+    };
     return surveyedTicks(asked).map(({ kind }) => kind);
   };
   const all = steps.map(({ number }) => number);
   expect(told(['press'], [])).toEqual(['so and not ticked']);
   expect(told([], all)).toEqual(['ticked and not so']);
+  // A list that was taken before the step was done shows nothing of it.
+  expect([told([], all, '2026-11-20'), told([], all, '2026-11-21')]).toEqual([['ticked and not so'], []]);
   // The list names somebody who may be the press, or not.
   expect([told(['host-4'], []), told(['host-4'], all)]).toEqual([[], []]);
 });

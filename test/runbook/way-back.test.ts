@@ -149,11 +149,23 @@ describe('steps that are ticked off', () => {
   const ticks = (text: string) => readTicks(text, 'steps.md', steps);
 
   it('are read from the check-list and from the JSON alike', () => {
-    expect(valueIn(ticks(list(1)))).toEqual(new Set([1]));
-    expect(valueIn(ticks(list(1).replaceAll('\n', '\r\n')))).toEqual(new Set([1]));
+    expect(valueIn(ticks(list(1)))).toEqual(new Map([[1, undefined]]));
+    expect(valueIn(ticks(list(1).replaceAll('\n', '\r\n')))).toEqual(new Map([[1, undefined]]));
     expect(valueIn(ticks(JSON.stringify({ done: first === undefined ? [] : [stepId(first)] })))).toEqual(
-      new Set([1]),
+      new Map([[1, undefined]]),
     );
+  });
+
+  it('keep the day that stands behind the id, or in JSON beside it, and refuse one that no calendar has', () => {
+    const id = first === undefined ? '' : stepId(first);
+    const on = (note: string) => ticks(list(1).replace(/(`)$/m, `$1 ${note}`));
+    for (const note of ['2026-11-24', 'done 2026-11-24, by Avery', '2026-11-24T10:00Z (ticket 2026-1-1)'])
+      expect(valueIn(on(note))).toEqual(new Map([[1, '2026-11-24']]));
+    expect(valueIn(on('ticket 12026-11-245'))).toEqual(new Map([[1, undefined]]));
+    const listed = (day: unknown) => ticks(JSON.stringify({ done: [id], doneOn: { [id]: day } }));
+    expect(valueIn(listed('2026-11-24'))).toEqual(new Map([[1, '2026-11-24']]));
+    for (const outcome of [on('2026-11-31'), listed('yesterday'), listed(3)])
+      expect(outcome.ok ? '' : outcome.problems[0]?.message).toMatch(/is not a day in the calendar$/);
   });
 
   it('are refused where one is ticked before what it waits for, at its line', () => {
@@ -173,13 +185,13 @@ describe('steps that are ticked off', () => {
 
   it('count neither in code nor in a comment, and a note behind one takes nothing from it', () => {
     const noted = list(1).replace(/(`)$/m, '$1 done by Avery');
-    expect(valueIn(ticks(noted))).toEqual(new Set([1]));
+    expect(valueIn(ticks(noted))).toEqual(new Map([[1, undefined]]));
     for (const [before, after] of [
       ['```\n', '\n```\n'],
       ['<!--\n', '\n-->\n'],
     ] as const) {
       const [line = ''] = list(1).split('\n');
-      expect(valueIn(ticks(`${before}${line}${after}${list()}`))).toEqual(new Set());
+      expect(valueIn(ticks(`${before}${line}${after}${list()}`))).toEqual(new Map());
     }
   });
 
@@ -220,14 +232,14 @@ describe('steps that are ticked off', () => {
         fc.pre(assembled(before).ok && assembled(after).ok);
         const all = carriedOut(before, after).steps;
         expect(new Set(all.map(stepId)).size).toBe(all.length);
-        const done = new Set<number>();
+        const done = new Map<number, undefined>();
         for (let turn = draw; ; turn++) {
           const { left, next } = remaining(all, done);
           expect(left.length + done.size).toBe(all.length);
           if (left.length === 0) break;
           const step = next[turn % next.length];
           expect(step).toBeDefined();
-          if (step !== undefined) done.add(step.number);
+          if (step !== undefined) done.set(step.number, undefined);
         }
       }),
       { numRuns: 100 },

@@ -82,7 +82,7 @@ function playAll(
   ];
 }
 
-function attempt(world: World, step: Step, head: Estate, later: Step[]): string | undefined {
+export function attempt(world: World, step: Step, head: Estate, later: Step[]): string | undefined {
   if (needsGuest(step)) {
     const server = step.server === undefined ? undefined : world.servers.get(step.server);
     if (server?.power !== 'running') {
@@ -176,7 +176,7 @@ function lent(world: World, idle: readonly Disk[]): Server {
   return server;
 }
 
-function worldOf(base: Estate, head: Estate, renames: Renames, spareSlots: number): World {
+export function worldOf(base: Estate, head: Estate, renames: Renames, spareSlots: number): World {
   const world = new World();
   for (const server of base.servers.values()) {
     const name = headName(renames.servers, server.name);

@@ -5,7 +5,15 @@
  */
 export type Date = string;
 export type Id = string;
+/**
+ * A full date as RFC 3339 writes it, such as 2026-11-20.
+ */
+export type Date1 = string;
 export type Number = number;
+/**
+ * A full date as RFC 3339 writes it, such as 2026-11-20.
+ */
+export type Date2 = string;
 
 /**
  * What `ullage steps --format json` prints. Where nothing could be judged it prints the judgement (judgement.json).
@@ -31,6 +39,12 @@ export interface StepsReport {
    */
   done: Id[];
   /**
+   * By the id of a step that is done, the day on which it was, where that is known: a survey that was taken before shows nothing of it. Left out before there were days.
+   */
+  doneOn?: {
+    [k: string]: Date1;
+  };
+  /**
    * The steps that nothing holds up now.
    */
   next: Number[];
@@ -50,6 +64,7 @@ export interface StepsReport {
      * The server whose survey shows it; null for the provider's list.
      */
     server: string | null;
+    on?: Date2;
     /**
      * What it shows.
      */

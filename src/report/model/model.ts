@@ -40,6 +40,7 @@ export interface Entry {
   /** What it is ticked off by, and whether it is. */
   readonly id?: string;
   readonly done?: boolean;
+  readonly doneOn?: string | undefined;
   readonly tag?: Tag | undefined;
   readonly text: string;
   readonly excerpt?: Excerpt | undefined;

@@ -1,13 +1,15 @@
 /** How a change that is carried out in part is stepped back, as far as there is a way. */
+
 import { cautions } from '../../base/wording.ts';
 import { isFinal } from '../../runbook/returning.ts';
 import type { Step } from '../../runbook/step.ts';
+import type { Done } from '../../runbook/ticks.ts';
 import { entries, line, sentence } from './blocks.ts';
 import type { Section } from './model.ts';
 import { stepsWords, whereOf } from './steps.ts';
 
 /** Nothing where nothing is done, or all of it. @param done the numbers of the steps that are done */
-export function stepBackSection(runbook: readonly Step[], done: ReadonlySet<number>): readonly Section[] {
+export function stepBackSection(runbook: readonly Step[], done: Done): readonly Section[] {
   const carriedOut = runbook.filter(({ number }) => done.has(number));
   if (carriedOut.length === 0 || carriedOut.length === runbook.length) return [];
   const finals = carriedOut.filter(isFinal).map(({ number }) => number);

@@ -1,22 +1,27 @@
 /** Steps with all that is to be known of each: for whoever carries them out. */
+
 import type { Judged } from '../../policy/judgement.ts';
 import type { Billing } from '../../runbook/billing.ts';
 import { isFinal, type Returning, returningOf } from '../../runbook/returning.ts';
 import type { Step } from '../../runbook/step.ts';
 import { stepId } from '../../runbook/step-id.ts';
+import type { Done } from '../../runbook/ticks.ts';
 import { showAmount } from './amounts.ts';
 import { advice, line } from './blocks.ts';
 import { losesData } from './changes.ts';
 import type { Entry, Field, Tag } from './model.ts';
 import { moreFields, stepsWords, whereOf } from './steps.ts';
 
-const ticked: Tag = { word: 'done', tone: 'plain' };
+const ticked = (on: string | undefined): Tag => ({
+  word: on === undefined ? 'done' : `done on ${on}`,
+  tone: 'plain',
+});
 
 /** @param shown those of the judged steps that are wanted */
 export function fullStepEntries(
   { verdict, runbook, billing, cost }: Pick<Judged, 'verdict' | 'runbook' | 'billing' | 'cost'>,
   shown: readonly Step[],
-  done: ReadonlySet<number>,
+  done: Done,
 ): readonly Entry[] {
   const returning = returningOf(runbook);
   return shown.map((step) => {
@@ -24,8 +29,10 @@ export function fullStepEntries(
     return {
       number: step.number,
       // What is not to be carried out is not to be ticked off.
-      ...(verdict === 'fail' ? {} : { id: stepId(step), done: done.has(step.number) }),
-      tag: done.has(step.number) ? ticked : step.destroys ? losesData : undefined,
+      ...(verdict === 'fail'
+        ? {}
+        : { id: stepId(step), done: done.has(step.number), doneOn: done.get(step.number) }),
+      tag: done.has(step.number) ? ticked(done.get(step.number)) : step.destroys ? losesData : undefined,
       text: `${whereOf(step)}${step.does}`,
       fields: [
         ...(step.why === undefined ? [] : [line('why', step.why)]),

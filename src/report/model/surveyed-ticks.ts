@@ -11,15 +11,15 @@ export const surveyedSection = (surveyed: readonly SurveyedTick[]): readonly Sec
           title: `Surveys against the ticks (${surveyed.length})`,
           blocks: [
             sentence(
-              'Settle these first. A survey that was taken before a step was done shows nothing of it: then take another.',
+              'Settle these first. A survey that was taken before a step was done shows nothing of it: then take another, or write behind the id of the step the day on which it was done.',
             ),
             entries(surveyed.map((each) => ({ number: each.number, text: surveyedWords(each), fields: [] }))),
           ],
         },
       ];
 
-function surveyedWords({ kind, shown: { server, message } }: SurveyedTick): string {
-  const by = server === undefined ? "the provider's list" : `the survey of ${server}`;
+function surveyedWords({ kind, on, shown: { server, message } }: SurveyedTick): string {
+  const by = `${server === undefined ? "the provider's list" : `the survey of ${server}`} (${on})`;
   switch (kind) {
     case 'ticked and not so':
       return `It is ticked, and by ${by} it is not done: ${message}.`;

@@ -1,0 +1,77 @@
+/** A change that is carried out in part, and the provider's list as it is then: what is ticked rightly is never denied. */
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { compareEstates } from '../../src/change/compare.ts';
+import { bytes } from '../../src/estate/size.ts';
+import { runbookOf } from '../../src/runbook/runbook.ts';
+import type { Step } from '../../src/runbook/step.ts';
+import { surveyedTicks } from '../../src/runbook/surveyed-ticks.ts';
+import { compareSurveys } from '../../src/survey/compare.ts';
+import type { ProviderSurvey } from '../../src/survey/provider-survey.ts';
+import { assembled } from '../estate/builder.ts';
+import { pairs } from './estates.ts';
+import { attempt, worldOf } from './simulate.ts';
+import type { World } from './world.ts';
+
+/** What the provider shows of the world; a volume that has been replaced goes by its name until it is deleted. */
+const listOf = (world: World, at: string): ProviderSurvey => ({
+  at,
+  lists: ['volumes', 'servers'],
+  volumes: [...world.disks.values(), ...world.old.values(), ...world.fresh.values()].map((disk) => ({
+    id: undefined,
+    name: disk.name,
+    size: bytes(disk.size),
+    tier: disk.tier,
+    site: disk.site === '' ? undefined : disk.site,
+    servers: [...disk.holders],
+    boot: undefined,
+  })),
+  servers: [...world.servers.values()].map(({ name, power, type, site }) => ({
+    id: undefined,
+    name,
+    site: site === '' ? undefined : site,
+    type: type === '' ? undefined : type,
+    power,
+    boot: undefined,
+  })),
+  place: { file: 'surveys/provider.json', line: 1, column: 1 },
+});
+
+it('no list that was taken then, or before, says of a step that is ticked rightly that it is not done', () => {
+  let [told, older] = [0, 0];
+  fc.assert(
+    fc.property(pairs, fc.double({ min: 0, max: 1, noNaN: true }), ([before, after], part) => {
+      const [base, head] = [assembled(before), assembled(after)];
+      fc.pre(base.ok && head.ok);
+      const comparison = compareEstates(base.value, head.value);
+      fc.pre(comparison.contradictions.length === 0 && comparison.renames.volumes.toHead.size === 0);
+      const steps = runbookOf(comparison, base.value, head.value);
+      fc.pre(steps.every(({ snag }) => snag === undefined));
+      const world = worldOf(base.value, head.value, comparison.renames, steps.length);
+      const first = listOf(world, '2026-11-20T06:00:00Z');
+      const done = steps.slice(0, Math.round(part * steps.length));
+      // What is left for when a server next runs is not done.
+      fc.pre(done.every((step) => attempt(world, step, head.value, []) === undefined));
+      const said = (list: ProviderSurvey, on: string | undefined, ticked: readonly Step[] = done) => {
+        const beside = (estate: typeof base.value) =>
+          compareSurveys(estate, { servers: [], provider: list }, undefined);
+        return surveyedTicks({
+          steps,
+          changes: comparison.changes,
+          done: new Map(ticked.map(({ number }) => [number, on])),
+          taken: new Map([[undefined, list.at]]),
+          before: beside(base.value),
+          after: beside(head.value),
+        });
+      };
+      expect(said(listOf(world, '2026-11-22T06:00:00Z'), '2026-11-21')).toEqual([]);
+      expect(said(first, '2026-11-21').filter(({ kind }) => kind === 'ticked and not so')).toEqual([]);
+      // What is ticked and was never begun is told by the same means, where the list can show it.
+      older += said(first, undefined).length;
+      told += said(first, '2026-11-20', steps).length;
+    }),
+    { numRuns: 500 },
+  );
+  expect(told).toBeGreaterThan(100);
+  expect(older).toBeGreaterThan(20);
+});
