@@ -71,7 +71,9 @@ describe('a change that is carried out in part', () => {
     repository.commit('a survey');
     const { code, out, err } = await steps(repository, '--done', await ticked(repository, 1));
     expect([code, err]).toEqual([1, 'a survey shows otherwise than the ticks\n']);
-    expect(flat(out)).toContain('1 It is ticked, and by the survey of plate-scanner (2026-11-20) it is not done:');
+    expect(flat(out)).toContain(
+      '1 It is ticked, and by the survey of plate-scanner (2026-11-20) it is not done:',
+    );
     expect(out).toContain('40 GiB');
     // Done on a day after the survey, it is not denied; the list and the JSON carry the day on.
     const file = await ticked(repository, 1);
