@@ -13,6 +13,7 @@ export const runbookIn = ({ base, head, policy }: Sides, comparison: Comparison)
     procedures: policy.procedures,
     surveys: policy.surveys?.servers ?? [],
     slots: (server) => slotsOf(server, policy.settings),
+    quota: (site) => policy.settings.sites.get(site)?.quota,
   });
 
 /**

@@ -1,6 +1,6 @@
 import { type Change, isAttachmentChange } from '../change/change.ts';
 import { type Subject, subjectKey } from '../estate/estate.ts';
-import { type SnaggedStep, snaggedSteps, wayOut } from '../runbook/snag.ts';
+import { quotaWords, type SnaggedStep, snaggedSteps, wayOut } from '../runbook/snag.ts';
 import type { Step } from '../runbook/step.ts';
 import { type ChangeRule, everyDeclaredKind } from './rule.ts';
 
@@ -9,7 +9,7 @@ export const orderOfSteps: ChangeRule<'order-of-steps'> = {
   about: 'change',
   level: 'error',
   refuses:
-    'Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, the contents of a volume group that would have to be moved between sites.',
+    "Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, a site's quota exceeded on the way, the contents of a volume group that would have to be moved between sites.",
   why: 'Both ends can be right and the way between them not be there: two servers that swap volumes need a slot to spare for as long as that takes. Whoever finds that out halfway has unmounted and detached already.',
   advice:
     'Change it in two branches, or keep a spare volume or attachment slot for the way. `ullage steps` shows where the steps come to a halt.',
@@ -121,6 +121,8 @@ function messageOf({ step, snag, circle }: SnaggedStep): string {
       return `no step carries this out, since the members of volume group ${snag.group} are at another site then: ${quotedStep(step)}`;
     case 'no-slot':
       return `no order of the steps carries this out, since all attachment slots of ${snag.server} are taken by then and none can be freed before: ${quotedStep(step)}`;
+    case 'no-quota':
+      return `no order of the steps carries this out, since it goes beyond the ${quotaWords(snag)} by then and not enough can be freed before: ${quotedStep(step)}`;
   }
 }
 

@@ -2,7 +2,7 @@
 import type { Subject, VolumeGroup } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
 import type { Draft } from './draft.ts';
-import { earlyExchangeOf, exchangeOf, placeOf } from './exchange.ts';
+import { earlyExchangeOf, exchangeOf, joinedEarly, placeOf } from './exchange.ts';
 import { inOrder, mountKept, unmountSystem } from './mounts.ts';
 import { restart } from './power.ts';
 import type { Carrier, Sides } from './sides.ts';
@@ -26,6 +26,7 @@ export function travelsWith(sides: Sides, volume: string, server: string): reado
   return [
     `detached ${after.name}`,
     ...madeRoomIn(sides, { kind: 'volume-group', name }),
+    ...joinedEarly(sides, name),
     ...left.filter((each) => !after.members.includes(each)).map((each) => `leave ${after.name} ${each}`),
   ];
 }
@@ -36,7 +37,7 @@ function exchangedWith(sides: Sides, volume: string, server: string): readonly s
   const exchange = group === undefined ? undefined : earlyExchangeOf(sides, group);
   if (group === undefined || exchange === undefined || placeOf(exchange) === server) return [];
   return [
-    `join ${group} ${volume}`,
+    ...joinedEarly(sides, group),
     `grow-member ${volume}`,
     `detached ${group}`,
     `return ${volume}`,
@@ -314,6 +315,7 @@ export function takeOut(draft: Draft, group: VolumeGroup, name: string, server: 
     words: { group: name },
     after: [
       ...unmounted.flatMap((each) => each ?? []),
+      ...(placeOf(earlyExchangeOf(sides, name)) === server ? joinedEarly(sides, name) : []),
       ...(sides.leavesAt(name) === server
         ? sides
             .membersBefore(name)

@@ -2,6 +2,8 @@
 import type { Subject } from '../estate/estate.ts';
 import { type ActionName, actionOf } from './actions.ts';
 import { type Placed, Plan } from './plan.ts';
+import type { Share } from './room-waits.ts';
+import { type Limits, roomIn, type Shared, sharedKey, takingOf } from './rooms.ts';
 import type { Sides } from './sides.ts';
 import { comesUp } from './waits.ts';
 
@@ -38,18 +40,10 @@ export const leaving: ReadonlySet<ActionName> = new Set<ActionName>([
   'remove-group',
 ]);
 
-/** What takes an attachment slot of its server, and what gives one back. */
-const taking: ReadonlySet<ActionName> = new Set<ActionName>([
-  'attach',
-  'attach-boot',
-  'attach-smaller',
-  'attach-for-a-while',
-]);
-const giving: ReadonlySet<ActionName> = new Set<ActionName>(['detach', 'detach-old', 'detach-again']);
-
 export class Draft {
   readonly sides: Sides;
   readonly #plan = new Plan<Wanted>();
+  readonly #shared = new Map<string, Shared>();
 
   constructor(sides: Sides) {
     this.sides = sides;
@@ -64,12 +58,18 @@ export class Draft {
     this.#plan.wait(key, after);
   }
 
-  /** @param slots the attachment slots of a server, where they are known */
-  inOrder(slots: (server: string) => number | undefined): readonly Placed<Wanted>[] {
-    return this.#plan.inOrder((server) => {
-      const all = slots(server);
-      return all === undefined ? undefined : all - this.sides.heldBefore(server).length;
+  inOrder(limits: Limits): readonly Placed<Wanted>[] {
+    return this.#plan.inOrder((name) => {
+      const shared = this.#shared.get(name);
+      return shared === undefined
+        ? undefined
+        : roomIn(this.sides, shared, limits, (key) => this.#plan.has(key));
     });
+  }
+
+  /** What a room is of, by its name. */
+  shared(name: string | undefined): Shared | undefined {
+    return name === undefined ? undefined : this.#shared.get(name);
   }
 
   /** @returns the key */
@@ -81,6 +81,8 @@ export class Draft {
       readonly server?: string | undefined;
       readonly words?: Readonly<Record<string, string>>;
       readonly after?: readonly string[];
+      /** What it waits for, too, if that can be: what gives it room. */
+      readonly preferred?: readonly string[];
       readonly cautions?: readonly string[];
       /** It is done where something comes to, once its server is up again. */
       readonly comes?: boolean;
@@ -93,6 +95,7 @@ export class Draft {
       server,
       words = {},
       after = [],
+      preferred = [],
       cautions: own = [],
       comes = false,
       early = false,
@@ -111,16 +114,19 @@ export class Draft {
       );
       for (const each of holders) if (!this.sides.runsBefore(each)) this.#plan.wait(`start ${each}`, [key]);
     }
+    const taking = takingOf(this.sides, { procedure, subject, server, words: all });
+    this.#plan.prefer(key, preferred);
     return this.#plan.want(key, act, after, {
       turn,
-      takes:
-        taking.has(procedure) || (procedure === 'create-server' && this.#boots(server)) ? server : undefined,
-      gives: giving.has(procedure) ? server : undefined,
+      takes: taking.flatMap(([shared, amount]) => (amount > 0n ? this.#share(shared, amount) : [])),
+      gives: taking.flatMap(([shared, amount]) => (amount < 0n ? this.#share(shared, -amount) : [])),
     });
   }
 
-  #boots(server: string | undefined): boolean {
-    return this.sides.head.servers.get(server ?? '')?.boot !== undefined;
+  #share(shared: Shared, amount: bigint): Share {
+    const room = sharedKey(shared);
+    this.#shared.set(room, shared);
+    return { room, amount };
   }
 
   /** What leaves is done before a server stops, and what comes once it is up. */

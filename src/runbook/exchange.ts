@@ -53,6 +53,12 @@ export function earlyExchangeOf(sides: Sides, group: string): EarlyExchange | un
   return exchange?.place === 'here' || exchange?.place === 'lent' ? exchange : undefined;
 }
 
+/** What comes into a group before that goes anywhere: each key of one that does. */
+export const joinedEarly = (sides: Sides, group: string): readonly string[] =>
+  earlyExchangeOf(sides, group) === undefined
+    ? []
+    : (sides.joined.get(group) ?? []).map(({ volume }) => `join ${group} ${volume}`);
+
 /** The server at which it is done, where that is known. */
 export const placeOf = (exchange: EarlyExchange | undefined): string | undefined =>
   exchange?.place === 'here' ? exchange.server : undefined;
@@ -69,22 +75,27 @@ export function holdsWithout(sides: Sides, name: string): boolean {
   return canKeep(sides, before, after, sizes);
 }
 
-/**
- * Whether what stays in a group has room enough on these members.
- *
- * @param joined those that have come into it, as large as they are to be
- */
-export function holdsWith(
-  sides: Sides,
-  name: string,
-  members: readonly string[],
-  joined: readonly string[],
-): boolean {
+/** Whether a group can hold all that stays in it, with the members that it has once those acts are done. */
+export function holdsOnTheWay(sides: Sides, name: string, isDone: (key: string) => boolean): boolean {
   const before = sides.carrierBefore({ kind: 'volume-group', name });
   const after = sides.head.groups.get(name);
   if (before?.kind !== 'volume-group' || after === undefined) return true;
-  const whole = joined.map((member) => sides.head.volumes.get(member)?.size ?? noBytes);
-  return canKeep(sides, before, after, [...members.map((member) => leastSize(sides, member)), ...whole]);
+  const changed = (member: string): boolean =>
+    [`grow-member ${member}`, `replaced ${member}`, `fill ${member}`, `copy-across ${member}`].every(isDone);
+  const sizeOf = (member: string): Bytes => {
+    const [was, is] = [
+      sides.base.volumes.get(sides.baseName('volumes', member))?.size,
+      sides.head.volumes.get(member)?.size,
+    ];
+    return (changed(member) ? is : was) ?? was ?? noBytes;
+  };
+  const staying = sides
+    .membersBefore(name)
+    .filter((member) => after.members.includes(member) || !isDone(`leave ${name} ${member}`));
+  const joined = (sides.joined.get(name) ?? []).flatMap(({ volume }) =>
+    isDone(`join ${name} ${volume}`) ? (sides.head.volumes.get(volume)?.size ?? noBytes) : [],
+  );
+  return canKeep(sides, before, after, [...staying.map(sizeOf), ...joined]);
 }
 
 function canKeep(sides: Sides, before: VolumeGroup, after: VolumeGroup, sizes: readonly Bytes[]): boolean {

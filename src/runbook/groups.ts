@@ -133,10 +133,10 @@ export function memberLeft(draft: Draft, { volume, after, subject }: ChangeOf<'m
     words: { volume, group: name, on: name },
     after: [
       ...holders.flatMap((holder) => (holder === server ? [] : [`deactivate ${name} ${holder}`])),
-      ...boughtFor(sides, after),
       ...madeRoomIn(sides, carrier),
       ...there,
     ],
+    preferred: boughtFor(sides, after),
   });
   checkGroup(draft, after, sides.homeOf(carrier), [key]);
   return key;

@@ -1,15 +1,12 @@
 /** Acts and what each must wait for, put in order. */
+import { overfull, type Room, roomWaits, type Sharing } from './room-waits.ts';
 
 const turns = ['check', 'ahead', 'act', 'delete'] as const;
 
-export interface Act<T> {
-  readonly key: string;
+export interface Act<T> extends Sharing {
   readonly act: T;
   /** Which acts are begun first wherever nothing else is said: `ahead` are those that take nothing out of use. */
   readonly turn: (typeof turns)[number];
-  /** Where one place is taken, or given back, with it: only as many can be taken there as are free. */
-  readonly takes?: string | undefined;
-  readonly gives?: string | undefined;
 }
 
 export interface Placed<T> {
@@ -19,23 +16,15 @@ export interface Placed<T> {
   readonly after: readonly string[];
   /** Waits that could not be kept, because the other waits for this one. */
   readonly atOdds: readonly string[];
-  /** Where no place was free for it, and none could be given back before. */
-  readonly noPlaceAt: string | undefined;
-}
-
-/** One room: the places left, and who takes and gives them. */
-interface Room<T> {
-  left: number;
-  readonly isTight: boolean;
-  readonly takers: Set<Act<T>>;
-  readonly givers: readonly Act<T>[];
-  readonly given: string[];
+  /** A room that has no more for it in any order; of one that is not counted, what gives it more and comes only later. */
+  readonly overfills: { readonly room: string; readonly late: readonly string[] } | undefined;
 }
 
 /** Gathers acts by key. One that is wanted twice is there once; a wait for one that nobody wants is no wait. */
 export class Plan<T> {
   readonly #acts = new Map<string, Act<T>>();
   readonly #waits = new Map<string, Set<string>>();
+  readonly #preferred = new Map<string, readonly string[]>();
 
   has(key: string): boolean {
     return this.#acts.has(key);
@@ -46,7 +35,7 @@ export class Plan<T> {
     key: string,
     act: T,
     after: readonly string[] = [],
-    { turn = 'act', takes, gives }: Partial<Pick<Act<T>, 'turn' | 'takes' | 'gives'>> = {},
+    { turn = 'act', takes = [], gives = [] }: Partial<Omit<Act<T>, 'key' | 'act'>> = {},
   ): string {
     if (!this.#acts.has(key)) this.#acts.set(key, { key, act, turn, takes, gives });
     this.wait(key, after);
@@ -60,77 +49,91 @@ export class Plan<T> {
     else for (const each of after) waits.add(each);
   }
 
+  /** Says what one act waits for where that can be: what gives it room. It can do without where there is enough. */
+  prefer(key: string, after: readonly string[]): void {
+    this.#preferred.set(key, after);
+  }
+
   /**
    * Depth first, so that what belongs together stays together and nothing is out of use longer than need be. The
-   * order depends on the order of wanting alone, and on the places that are free.
+   * order depends on the order of wanting alone, and on the room that there is.
    *
-   * @param free by where they are; nothing for where they are not counted
+   * @param roomOf by its name; nothing for one that is not kept count of
    */
-  inOrder(free: (room: string) => number | undefined = () => undefined): readonly Placed<T>[] {
+  inOrder(roomOf: (name: string) => Room | undefined = () => undefined): readonly Placed<T>[] {
+    const rooms = new Map<string, Room>();
+    for (const { takes } of this.#acts.values()) {
+      for (const { room: name } of takes) {
+        const room = roomOf(name);
+        if (room !== undefined) rooms.set(name, room);
+      }
+    }
+    const counted = new Map([...rooms].filter(([, room]) => typeof room === 'bigint'));
+    const usual = this.#within(counted, (key) => [
+      ...this.#waitsOf(key),
+      ...(this.#preferred.get(key) ?? []),
+    ]);
+    const isCarriedOut = usual.every(
+      ({ atOdds, overfills }) => atOdds.length === 0 && overfills === undefined,
+    );
+    return isCarriedOut ? usual : this.#within(rooms, (key) => this.#waitsOf(key));
+  }
+
+  #waitsOf(key: string): readonly string[] {
+    return [...(this.#waits.get(key) ?? [])];
+  }
+
+  #within(
+    rooms: ReadonlyMap<string, Room>,
+    waitsOf: (key: string) => readonly string[],
+  ): readonly Placed<T>[] {
+    const plain = this.#depthFirst(waitsOf);
+    const known = new Map(plain.map((each) => [each.key, each]));
+    const waited = (key: string): readonly string[] => known.get(key)?.after ?? [];
+    const { waits, fits } = roomWaits(this.#actsOf(plain), waited, rooms);
+    const placed =
+      waits.size === 0
+        ? plain
+        : this.#depthFirst((key) => [...waited(key), ...(waits.get(key) ?? [])]).map((each) => ({
+            ...each,
+            atOdds: known.get(each.key)?.atOdds ?? [],
+          }));
+    if (fits) return placed;
+    const over = overfull(this.#actsOf(placed), rooms);
+    return placed.map((each, index) => {
+      const room = over.get(each.key);
+      if (room === undefined) return each;
+      const gives = ({ key }: Placed<T>): boolean =>
+        this.#acts.get(key)?.gives.some((share) => share.room === room) ?? false;
+      const late = typeof rooms.get(room) === 'bigint' ? [] : placed.slice(index).filter(gives);
+      return { ...each, overfills: { room, late: late.map(({ key }) => key) } };
+    });
+  }
+
+  #actsOf(placed: readonly Placed<T>[]): readonly Act<T>[] {
+    return placed.flatMap(({ key }) => this.#acts.get(key) ?? []);
+  }
+
+  #depthFirst(waitsOf: (key: string) => readonly string[]): readonly Placed<T>[] {
     const placed = new Map<string, Placed<T>>();
     const begun = new Set<string>();
-    const rooms = this.#rooms(free);
-    const waitsOf = (key: string) =>
-      [...(this.#waits.get(key) ?? [])].flatMap((each) => this.#acts.get(each) ?? []);
-    /** Whether nothing that it waits for, near or far, is begun and not done. */
-    const canBePlaced = (act: Act<T>): boolean => {
-      const seen = new Set<string>();
-      const left = [act];
-      for (let next = left.pop(); next !== undefined; next = left.pop()) {
-        if (seen.has(next.key) || placed.has(next.key)) continue;
-        if (begun.has(next.key)) return false;
-        seen.add(next.key);
-        left.push(...waitsOf(next.key));
-      }
-      return true;
-    };
-    /** Gives places back until one is left for it and for all that cannot do without. */
-    const makePlace = (act: Act<T>, room: Room<T>): void => {
-      for (const giver of room.givers) {
-        if (room.left >= room.takers.size) return;
-        if (!begun.has(giver.key) && canBePlaced(giver)) place(giver);
-      }
-      room.takers.delete(act);
-      room.left -= 1;
-    };
-    const place = (wanted: Act<T>): void => {
-      const { key, act, takes, gives } = wanted;
+    const place = ({ key, act }: Act<T>): void => {
       if (begun.has(key)) return;
       begun.add(key);
-      const waits = waitsOf(key);
+      const waits = waitsOf(key).flatMap((each) => this.#acts.get(each) ?? []);
       for (const each of waits) place(each);
-      const room = rooms.get(takes ?? '');
-      if (room !== undefined) makePlace(wanted, room);
       const known = waits.map((each) => each.key);
-      const given = room?.isTight === true ? room.given.filter((each) => !known.includes(each)) : [];
       placed.set(key, {
         key,
         act,
-        after: [...known.filter((each) => placed.has(each)), ...given],
+        after: known.filter((each) => placed.has(each)),
         atOdds: known.filter((each) => !placed.has(each)),
-        noPlaceAt: room !== undefined && room.left < 0 ? takes : undefined,
+        overfills: undefined,
       });
-      const back = rooms.get(gives ?? '');
-      if (back === undefined) return;
-      back.left += 1;
-      back.given.push(key);
     };
     for (const turn of turns) {
       for (const act of this.#acts.values()) if (act.turn === turn) place(act);
     }
     return [...placed.values()];
-  }
-
-  #rooms(free: (room: string) => number | undefined): ReadonlyMap<string, Room<T>> {
-    const acts = [...this.#acts.values()];
-    const rooms = new Map<string, Room<T>>();
-    for (const name of new Set(acts.flatMap(({ takes }) => takes ?? []))) {
-      const left = free(name);
-      if (left === undefined) continue;
-      const takers = new Set(acts.filter(({ takes }) => takes === name));
-      const givers = acts.filter(({ gives }) => gives === name);
-      rooms.set(name, { left, isTight: takers.size > left, takers, givers, given: [] });
-    }
-    return rooms;
   }
 }

@@ -9,7 +9,7 @@
 import { own } from '../change/adoption.ts';
 import type { Change } from '../change/change.ts';
 import type { Comparison } from '../change/compare.ts';
-import type { Estate, Server } from '../estate/estate.ts';
+import type { Estate } from '../estate/estate.ts';
 import type { Survey } from '../survey/survey.ts';
 import { actionOf } from './actions.ts';
 import { attachmentThere, layersThere, serverThere, volumeThere } from './adoption.ts';
@@ -17,7 +17,6 @@ import { attach, detach } from './attachments.ts';
 import { examplesOf } from './commands.ts';
 import { type ShownDisk, shownWords } from './devices.ts';
 import { Draft, leaving, type Wanted } from './draft.ts';
-import { holdsWith } from './exchange.ts';
 import {
   growSystem,
   makeAnew,
@@ -32,6 +31,7 @@ import { groupDeleted, groupEdited, groupRenamed, makeGroup, memberJoined, membe
 import { lossCautions } from './losses.ts';
 import { start, stop } from './power.ts';
 import { type Procedures, plainProcedures, procedureFor } from './procedures.ts';
+import type { Limits, Shared } from './rooms.ts';
 import { bootSwapped, serverCreated, serverDeleted, whileStopped } from './servers.ts';
 import { Sides } from './sides.ts';
 import { volumeShrunk } from './smaller-volumes.ts';
@@ -55,7 +55,9 @@ export interface Wording {
   /** What device names are taken from; none where left out. */
   readonly surveys?: readonly Survey[];
   /** The attachment slots of a server; its own where left out. */
-  readonly slots?: (server: Server) => number | undefined;
+  readonly slots?: Limits['slots'];
+  /** A site's quota; none where left out. */
+  readonly quota?: Limits['quota'];
 }
 
 /**
@@ -74,6 +76,7 @@ export function runbookOf(
     procedures = plainProcedures,
     surveys = [],
     slots = ({ attachmentSlots }) => attachmentSlots,
+    quota = () => undefined,
   }: Wording = {},
 ): readonly Step[] {
   if (changes.length === 0) return [];
@@ -87,26 +90,19 @@ export function runbookOf(
     if (carried === undefined) carriesOut.set(key, [index]);
     else carried.push(index);
   });
-  const placed = draft.inOrder((name) => {
-    const server = head.servers.get(name) ?? sides.serverBefore(name);
-    return server === undefined ? undefined : slots(server);
-  });
+  const placed = draft.inOrder({ slots, quota });
   const numbers = new Map(placed.map(({ key }, index) => [key, index + 1]));
-  const before = (index: number) => new Set(placed.slice(0, index).map(({ key }) => key));
   const numbered = (keys: readonly string[]): readonly number[] =>
     keys.flatMap((key) => numbers.get(key) ?? []).sort((a, b) => a - b);
-  return placed.map(({ key, act, after, atOdds, noPlaceAt }, index) =>
+  return placed.map(({ key, act, after, atOdds, overfills }, index) =>
     stepOf(
       sides,
       procedures,
       act,
       { key, number: index + 1 },
       numbered(after),
-      snagOf(
-        act,
-        numbered(atOdds.length > 0 && isRoomy(sides, act, before(index), atOdds) ? [] : atOdds),
-        noPlaceAt,
-      ),
+      // A group has its room from what joins it, and that waits for this, near or far.
+      snagOf(act, numbered([...atOdds, ...(overfills?.late ?? [])]), draft.shared(overfills?.room)),
       carriesOut.get(key) ?? [],
     ),
   );
@@ -304,34 +300,22 @@ const deviceCautions = (shown: readonly ShownDisk[]): readonly string[] =>
         `Device names may change when a server starts anew: make sure of them first. ${shown.map(shownWords).join(' ')}`,
       ];
 
-/** Whether a member can leave its group while others have still to join it: by then what is in it has room enough. */
-function isRoomy(
-  sides: Sides,
-  { procedure, words: { group = '', volume = '' } }: Wanted,
-  done: ReadonlySet<string>,
-  atOdds: readonly string[],
-): boolean {
-  if (procedure !== 'leave-group' || !atOdds.every((key) => key.startsWith(`join ${group} `))) return false;
-  const joined = (sides.joined.get(group) ?? []).filter((each) => done.has(`join ${group} ${each.volume}`));
-  const still = sides
-    .membersBefore(group)
-    .filter((each) => each !== volume && !done.has(`leave ${group} ${each}`));
-  return holdsWith(
-    sides,
-    group,
-    still,
-    joined.map((each) => each.volume),
-  );
-}
-
 function snagOf(
   { apart, words, subject }: Wanted,
   atOdds: readonly number[],
-  noPlaceAt: string | undefined,
+  overfilled: Shared | undefined,
 ): Snag | undefined {
   if (atOdds.length > 0) return { kind: 'circle', steps: atOdds };
   if (apart) return { kind: 'apart', group: words.group ?? subject.name };
-  return noPlaceAt === undefined ? undefined : { kind: 'no-slot', server: noPlaceAt };
+  switch (overfilled?.kind) {
+    case 'slots':
+      return { kind: 'no-slot', server: overfilled.server };
+    case 'quota':
+      return { kind: 'no-quota', site: overfilled.site, of: overfilled.of };
+    case 'group':
+    case undefined:
+      return undefined;
+  }
 }
 
 /** A guest can only be worked in while it runs. */

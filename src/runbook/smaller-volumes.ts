@@ -46,12 +46,10 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
           ...(group === undefined
             ? []
             : grouped
-              ? [
-                  ...madeRoomIn(sides, { kind: 'volume-group', name: stillIn.name }),
-                  ...boughtFor(sides, stillIn),
-                ]
+              ? madeRoomIn(sides, { kind: 'volume-group', name: stillIn.name })
               : outOfGroup(sides, name, group)),
         ],
+        preferred: grouped ? boughtFor(sides, stillIn) : [],
       },
     );
     if (grouped)
@@ -72,19 +70,18 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
     if (server !== undefined && boots) restart(draft, server);
     const holders = sides.holdersBefore(name);
     const detached = holders.map((holder) => detach(draft, name, holder));
+    const isLate = grouped && exchangeOf(sides, stillIn.name)?.place === 'late';
     const room =
       group === undefined
         ? []
         : !grouped
           ? outOfGroup(sides, name, group)
-          : exchangeOf(sides, stillIn.name)?.place === 'late'
+          : isLate
             ? []
-            : [
-                ...madeRoomIn(sides, { kind: 'volume-group', name: stillIn.name }),
-                ...boughtFor(sides, stillIn),
-              ];
+            : madeRoomIn(sides, { kind: 'volume-group', name: stillIn.name });
     draft.want(`fill ${name}`, 'fill-smaller', subject, {
       after: [made, backup, ...detached, ...room],
+      preferred: grouped && !isLate ? boughtFor(sides, stillIn) : [],
       apart: grouped && exchangeOf(sides, stillIn.name)?.place === 'apart',
     });
     out.push(`fill ${name}`);

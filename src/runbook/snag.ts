@@ -39,6 +39,8 @@ export function wayOut(snag: Snag): string {
       return 'Settle by hand how its contents come there, or change the members in one branch and the site in another.';
     case 'no-slot':
       return 'Free one first, or detach something meanwhile.';
+    case 'no-quota':
+      return 'Ask the provider for more quota for the time being, or change it in two merges, the first of which frees enough.';
   }
 }
 
@@ -51,5 +53,11 @@ export function snagOfStep(snag: Snag): string {
       return `The other members of volume group ${snag.group} are at another site then, where this cannot be done.`;
     case 'no-slot':
       return `All attachment slots of ${snag.server} are taken by then, and none can be freed before.`;
+    case 'no-quota':
+      return `It goes beyond the ${quotaWords(snag)} by then, and not enough can be freed before.`;
   }
 }
+
+/** `quota of north-quay for the size of volumes`. */
+export const quotaWords = ({ site, of }: Extract<Snag, { kind: 'no-quota' }>): string =>
+  `quota of ${site} for the ${of === 'size' ? 'size' : 'number'} of volumes`;

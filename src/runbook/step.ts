@@ -15,7 +15,9 @@ export type Snag =
   /** It moves what a volume group holds to volumes at another site. */
   | { readonly kind: 'apart'; readonly group: string }
   /** It takes an attachment slot where none is free, and none can be given back before. */
-  | { readonly kind: 'no-slot'; readonly server: string };
+  | { readonly kind: 'no-slot'; readonly server: string }
+  /** It takes more of a site's quota than is free, and no more can be freed before. */
+  | { readonly kind: 'no-quota'; readonly site: string; readonly of: 'volumes' | 'size' };
 
 export interface Step {
   /** From 1. */

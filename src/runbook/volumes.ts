@@ -6,7 +6,7 @@ import { volumeThere } from './adoption.ts';
 import { attach, detach } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
-import { earlyExchangeOf, exchangeOf, placeOf } from './exchange.ts';
+import { earlyExchangeOf, exchangeOf, joinedEarly, placeOf } from './exchange.ts';
 import { growSystem } from './file-systems.ts';
 import type { Sides } from './sides.ts';
 import { deleteOld, deleteVolume } from './volume-deletion.ts';
@@ -149,6 +149,7 @@ function whileAtOneSite(sides: Sides, volume: string): readonly string[] {
   return [
     `remove-group ${name}`,
     ...madeRoomIn(sides, { kind: 'volume-group', name }),
+    ...joinedEarly(sides, name),
     ...sides.membersBefore(name).flatMap((each) => [`leave ${name} ${each}`, `replaced ${each}`]),
   ];
 }

@@ -1,6 +1,6 @@
 /** Keys of what has to be done first: each is no wait where nobody wants it. */
 import type { VolumeGroup } from '../estate/estate.ts';
-import { exchangeOf, holdsWithout, isApart } from './exchange.ts';
+import { exchangeOf, isApart } from './exchange.ts';
 import { type Carrier, type Sides, systemsOn } from './sides.ts';
 
 export const comesUp = (server: string): readonly string[] => [`create-server ${server}`, `start ${server}`];
@@ -105,25 +105,15 @@ export function staysPut(sides: Sides, carrier: Carrier): boolean {
   );
 }
 
-/** What makes a group larger where it is: members that come to it, but for those of a trade, and members that grow. */
+/** What makes a group larger where it is: members that come to it, and members that grow. */
 export function boughtFor(sides: Sides, group: VolumeGroup): readonly string[] {
   const { name, members } = group;
   const carrier: Carrier = { kind: 'volume-group', name };
   // What comes to where the group goes, or once its server is up again, is no room where it is.
   const isPut = staysPut(sides, carrier) && !sides.stopping.has(sides.worksAt(carrier) ?? '');
-  const exchange = exchangeOf(sides, name);
-  if (isApart(sides, group) || (!isPut && exchange === undefined)) return [];
-  const from = (volume: string): string | undefined => {
-    const before = sides.groupBefore(volume);
-    return before === undefined ? undefined : sides.headName('groups', before.name);
-  };
-  const joined = (sides.joined.get(name) ?? []).filter(({ volume }) => {
-    const other = from(volume);
-    const trade = (sides.joined.get(other ?? '') ?? []).some((each) => from(each.volume) === name);
-    return !trade || !holdsWithout(sides, name);
-  });
+  if (isApart(sides, group) || (!isPut && exchangeOf(sides, name) === undefined)) return [];
   return [
-    ...joined.map(({ volume }) => `join ${name} ${volume}`),
+    ...(sides.joined.get(name) ?? []).map(({ volume }) => `join ${name} ${volume}`),
     ...members.map((volume) => `grow-member ${volume}`),
   ];
 }

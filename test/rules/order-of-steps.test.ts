@@ -55,6 +55,30 @@ describe('what no order of steps carries out', () => {
     expect(finding?.advice).toMatch(/in two branches, with a spare volume or slot between/);
   });
 
+  it('holds a site to its quota on the way, not only at both ends', async () => {
+    const plates = (gib: number) =>
+      `team: imagery\nvolumes: { plates: { size: ${gib} GiB, tier: bulk, site: north-quay } }\n`;
+    const judged = (quota: string) =>
+      judgedBranch({
+        main: plates(40),
+        branch: plates(30),
+        entries: [rule],
+        settings: `currency: EUR\nsites: { north-quay: { quota: { ${quota} } } }\n`,
+      });
+    for (const quota of ['volumes: 2', 'size: 70 GiB', 'volumes: 2, size: 70 GiB'])
+      expect(said(await judged(quota))).toEqual([]);
+    const full = await judged('volumes: 1, size: 70 GiB');
+    expect(said(full)).toEqual([
+      expect.stringMatching(
+        /^error new plates: no order of the steps carries this out, since it goes beyond the quota of north-quay for the number of volumes by then and not enough can be freed before: step \d+, /,
+      ),
+    ]);
+    expect(full.findings[0]?.advice).toMatch(/^Ask the provider for more quota for the time being, or /);
+    expect(said(await judged('size: 69 GiB'))).toEqual([
+      expect.stringContaining('quota of north-quay for the size of volumes'),
+    ]);
+  });
+
   it('says nothing of what went through with it on main already, nor of a branch about something else', async () => {
     expect(await found(two('other', 'one'), two('other', 'one'))).toEqual([]);
     const more = '  plates-3: { size: 1 GiB, tier: bulk }\n';

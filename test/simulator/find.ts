@@ -1,17 +1,18 @@
 /**
  * Finds the smallest random branch whose simulation goes wrong in a given way, and prints it with its changes and its
- * steps: `npx tsx test/simulator/find.ts 'is mounted' [COUNT [SPARE_SLOTS]]`, where the first is a regular expression.
+ * steps: `npx tsx test/simulator/find.ts 'is mounted' [COUNT [SPARE]]`, where the first is a regular expression, and the
+ * last is what servers and sites have to spare, as `many.ts` has it.
  */
 import fc from 'fast-check';
 import { compareEstates } from '../../src/change/compare.ts';
 import { describeChange } from '../../src/change/kinds.ts';
-import { runbookOf } from '../../src/runbook/runbook.ts';
 import { assembled, type Files } from '../estate/builder.ts';
 import { pairs } from './estates.ts';
+import { spareOf } from './many.ts';
 import { played } from './played.ts';
 
-const [pattern = '', count = '3000', slots = '2'] = process.argv.slice(2);
-const spare = Number(slots);
+const [pattern = '', count = '3000', index = '2'] = process.argv.slice(2);
+const spare = spareOf(Number(index));
 const wrong = new RegExp(pattern);
 const isWrong = (pair: readonly [Files, Files]): boolean =>
   played(pair, spare)?.faults.some((fault) => wrong.test(fault)) ?? false;
@@ -36,7 +37,8 @@ function show([before, after]: readonly [Files, Files]): void {
   if (!base.ok || !head.ok) return;
   const comparison = compareEstates(base.value, head.value);
   for (const change of comparison.changes) console.log(describeChange(change));
-  for (const { number, does, after: first } of runbookOf(comparison, base.value, head.value))
+  const outcome = played([before, after], spare);
+  for (const { number, does, after: first } of outcome?.steps ?? [])
     console.log(`${number}. ${does.slice(0, 140)} (after ${first.join(', ')})`);
-  console.log(played([before, after], spare)?.faults.join('\n'));
+  console.log(outcome?.faults.join('\n'));
 }

@@ -47,7 +47,10 @@ it('no list that was taken then, or before, says of a step that is ticked rightl
       fc.pre(comparison.contradictions.length === 0 && comparison.renames.volumes.toHead.size === 0);
       const steps = runbookOf(comparison, base.value, head.value);
       fc.pre(steps.every(({ snag }) => snag === undefined));
-      const world = worldOf(base.value, head.value, comparison.renames, steps.length);
+      const world = worldOf(base.value, head.value, comparison.renames, {
+        slots: steps.length,
+        quota: undefined,
+      });
       const first = listOf(world, '2026-11-20T06:00:00Z');
       const done = steps.slice(0, Math.round(part * steps.length));
       // What is left for when a server next runs is not done.

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { pairs } from './estates.ts';
 import { played } from './played.ts';
+import type { Spare } from './simulate.ts';
 
 export interface Found {
   readonly times: number;
@@ -21,8 +22,24 @@ export interface Many {
 
 const batch = 1_000;
 
-/** Servers have no attachment slot beyond what either end takes, one, or two, in turn. */
-const spareSlots = (index: number): number => index % 3;
+const GiB = 1n << 30n;
+
+/** Of quotas, in turn: none are set, all is taken, a volume's room is left, one of both is over what there may be. */
+const quotas = [
+  undefined,
+  { volumes: 0, size: 0n },
+  { volumes: 1, size: 20n * GiB },
+  { volumes: 1, size: 0n },
+  { volumes: 0, size: 40n * GiB },
+  { volumes: -1, size: 0n },
+  { volumes: 0, size: -5n * GiB },
+];
+
+/** Servers have no attachment slot beyond what either end takes, one, or two, in turn, and their sites likewise. */
+export const spareOf = (index: number): Spare => ({
+  slots: index % 3,
+  quota: quotas[index % quotas.length],
+});
 
 export function playMany({ count, seed }: { readonly count: number; readonly seed: number }): Many {
   const [faults, snags] = [new Map<string, Found>(), new Map<string, Found>()];
@@ -30,12 +47,12 @@ export function playMany({ count, seed }: { readonly count: number; readonly see
   for (let done = 0; done < count; done += batch) {
     const drawn = fc.sample(pairs, { seed: seed + done / batch, numRuns: Math.min(batch, count - done) });
     drawn.forEach((pair, index) => {
-      const outcome = played(pair, spareSlots(index));
+      const outcome = played(pair, spareOf(index));
       if (outcome === undefined) return;
       tried += 1;
       steps += outcome.steps.length;
       const [base, head] = pair.map((files) => files['storage/all.yaml']);
-      const where = `\n  base: ${base}\n  head: ${head}\n  spare: ${spareSlots(index)}`;
+      const where = `\n  base: ${base}\n  head: ${head}\n  spare: ${index % 21}`;
       for (const fault of outcome.faults) {
         // One kind, whatever the names and the figures.
         const kind = fault.replace(/\b[svg][0-9](-new|-renamed)?\b/g, 'N').replace(/[0-9]+/g, '0');

@@ -61,12 +61,9 @@ function atProvider(world: World, { procedure, words, server: at }: Step, volume
       world.disks.set(volume, world.create({ ...asSaid(volume, words), site }));
       return;
     }
-    case 'grow-volume': {
-      const [disk, size] = [world.disk(volume), typed(words.size)];
-      if (size <= disk.size) refuse(`${volume} has ${disk.size} bytes, and a volume only grows`);
-      disk.size = size;
+    case 'grow-volume':
+      world.grow(world.disk(volume), typed(words.size));
       return;
-    }
     case 'move-tier':
       world.disk(volume).tier = words.tier ?? '';
       return;

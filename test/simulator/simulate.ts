@@ -7,15 +7,28 @@ import { type Comparison, compareEstates } from '../../src/change/compare.ts';
 import { lossOf } from '../../src/change/kinds.ts';
 import { baseName, headName, type Renames } from '../../src/change/renames.ts';
 import type { Estate, FileSystem, Layout } from '../../src/estate/estate.ts';
+import { type Bytes, bytes } from '../../src/estate/size.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
 import type { Snag, Step } from '../../src/runbook/step.ts';
 import { otherOrders } from './orders.ts';
 import { needsGuest, play, systemOn } from './play.ts';
-import { type Content, type Disk, type Group, Refused, type Server, type System, World } from './world.ts';
+import {
+  type Content,
+  type Disk,
+  type Group,
+  type Quota,
+  Refused,
+  type Server,
+  type System,
+  World,
+} from './world.ts';
 
-/** How many attachment slots a server has beyond the most that either end of the branch takes. */
-export interface Room {
-  readonly spareSlots: number;
+/** What there is beyond the most that either end of the branch takes. */
+export interface Spare {
+  /** Attachment slots of each server. */
+  readonly slots: number;
+  /** Of each site's quota, or less than none; undefined where there are no quotas. */
+  readonly quota: Quota | undefined;
 }
 
 export interface Simulated {
@@ -27,17 +40,18 @@ export interface Simulated {
 }
 
 /** Undefined where the two contradict each other, and are not judged. */
-export function simulate(base: Estate, head: Estate, { spareSlots }: Room): Simulated | undefined {
+export function simulate(base: Estate, head: Estate, spare: Spare): Simulated | undefined {
   const comparison = compareEstates(base, head);
   if (comparison.contradictions.length > 0) return undefined;
   const steps = runbookOf(comparison, base, head, {
-    slots: ({ name }) => slotsOf(base, head, comparison.renames, name, spareSlots),
+    slots: ({ name }) => slotsOf(base, head, comparison.renames, name, spare.slots),
+    quota: (site) => quotaOf(base, head, site, spare.quota),
   });
   const snag = steps.find((step) => step.snag !== undefined)?.snag;
-  const faults = playAll(comparison, base, head, steps, spareSlots);
+  const faults = playAll(comparison, base, head, steps, spare);
   if (snag === undefined) {
     const others = (faults.length > 0 ? [] : otherOrders(steps)).flatMap((order) =>
-      playAll(comparison, base, head, order, spareSlots).map((each) => `in another order: ${each}`),
+      playAll(comparison, base, head, order, spare).map((each) => `in another order: ${each}`),
     );
     return { steps, faults: [...faults, ...others], snag };
   }
@@ -56,14 +70,37 @@ function slotsOf(base: Estate, head: Estate, renames: Renames, name: string, spa
   return Math.max(held(base, baseName(renames.servers, name)), held(head, name)) + spare;
 }
 
+function larger(one: bigint, other: bigint): bigint {
+  return one < other ? other : one;
+}
+
+function quotaOf(
+  base: Estate,
+  head: Estate,
+  site: string,
+  spare: Quota | undefined,
+): { readonly volumes: number; readonly size: Bytes } | undefined {
+  if (spare === undefined) return undefined;
+  const used = ({ volumes }: Estate): Quota => {
+    const there = [...volumes.values()].filter((volume) => volume.site === site);
+    return { volumes: there.length, size: there.reduce((sum, { size }) => sum + size, 0n) };
+  };
+  const [before, after] = [used(base), used(head)];
+  const size = larger(before.size, after.size) + spare.size;
+  return {
+    volumes: Math.max(0, Math.max(before.volumes, after.volumes) + spare.volumes),
+    size: bytes(larger(size, 0n)),
+  };
+}
+
 function playAll(
   { renames, changes }: Comparison,
   base: Estate,
   head: Estate,
   steps: readonly Step[],
-  spareSlots: number,
+  spare: Spare,
 ): readonly string[] {
-  const world = worldOf(base, head, renames, spareSlots);
+  const world = worldOf(base, head, renames, spare);
   const before = world.holdings();
   const later: Step[] = [];
   for (const step of steps) {
@@ -176,7 +213,7 @@ function lent(world: World, idle: readonly Disk[]): Server {
   return server;
 }
 
-export function worldOf(base: Estate, head: Estate, renames: Renames, spareSlots: number): World {
+export function worldOf(base: Estate, head: Estate, renames: Renames, spare: Spare): World {
   const world = new World();
   for (const server of base.servers.values()) {
     const name = headName(renames.servers, server.name);
@@ -186,7 +223,7 @@ export function worldOf(base: Estate, head: Estate, renames: Renames, spareSlots
       type: server.type ?? '',
       power: server.power,
       boot: server.boot === undefined ? undefined : headName(renames.volumes, server.boot),
-      slots: slotsOf(base, head, renames, name, spareSlots),
+      slots: slotsOf(base, head, renames, name, spare.slots),
       seen: new Map(),
       mounts: new Map(),
       fstab: new Map(),
@@ -232,6 +269,15 @@ export function worldOf(base: Estate, head: Estate, renames: Renames, spareSlots
         (base.holders.get(volume.name) ?? []).map(({ server }) => headName(renames.servers, server)),
       ),
       content,
+    });
+  }
+  // More than its quota may be there, which is no more than that it stays.
+  for (const site of ['north-quay', 'south-quay']) {
+    const [quota, used] = [quotaOf(base, head, site, spare.quota), world.used(site)];
+    if (quota === undefined) continue;
+    world.quotas.set(site, {
+      volumes: Math.max(quota.volumes, used.volumes),
+      size: larger(quota.size, used.size),
     });
   }
   // What is mounted where, as fstab has it, before anything is done.

@@ -59,6 +59,12 @@ export interface Server {
   readonly fstab: Map<string, System>;
 }
 
+/** How much a provider lets an account have at a site. */
+export interface Quota {
+  readonly volumes: number;
+  readonly size: bigint;
+}
+
 /** What the provider or a guest refuses; the message says why. */
 export class Refused extends Error {}
 
@@ -76,6 +82,8 @@ export class World {
   readonly fresh = new Map<string, Disk>();
   readonly servers = new Map<string, Server>();
   readonly groups = new Map<string, Group>();
+  /** By site; one that is not here gives whatever is asked for. */
+  readonly quotas = new Map<string, Quota>();
 
   disk(name: string): Disk {
     return this.disks.get(name) ?? refuse(`there is no volume ${name}`);
@@ -89,10 +97,12 @@ export class World {
     return this.groups.get(name) ?? refuse(`there is no volume group ${name}`);
   }
 
+  all(): readonly Disk[] {
+    return [...this.disks.values(), ...this.old.values(), ...this.fresh.values()];
+  }
+
   membersOf(group: Group): readonly Disk[] {
-    return [...this.disks.values(), ...this.old.values(), ...this.fresh.values()].filter(
-      ({ content }) => content.kind === 'member' && content.group === group,
-    );
+    return this.all().filter(({ content }) => content.kind === 'member' && content.group === group);
   }
 
   /** The extents that a group has: a physical volume's first is 1 MiB into its device, pvcreate(8). */
@@ -114,7 +124,7 @@ export class World {
       for (const each of holds) held.add(each);
     };
     const groups = new Set<Group>();
-    for (const { content } of [...this.disks.values(), ...this.old.values(), ...this.fresh.values()]) {
+    for (const { content } of this.all()) {
       if (content.kind === 'undeclared') take(content.holds);
       else if (content.kind === 'system') take(content.system.holds);
       else if (content.kind === 'member') groups.add(content.group);
@@ -127,7 +137,27 @@ export class World {
   // At the provider
 
   create(disk: Omit<Disk, 'holders' | 'content'>): Disk {
+    this.allow(disk.site, 1, disk.size);
     return { ...disk, holders: new Set(), content: { kind: 'nothing' } };
+  }
+
+  grow(disk: Disk, size: bigint): void {
+    if (size <= disk.size) refuse(`${disk.name} has ${disk.size} bytes, and a volume only grows`);
+    this.allow(disk.site, 0, size - disk.size);
+    disk.size = size;
+  }
+
+  used(site: string): Quota {
+    const there = this.all().filter((disk) => disk.site === site);
+    return { volumes: there.length, size: there.reduce((sum, { size }) => sum + size, 0n) };
+  }
+
+  /** As much more at a site. */
+  allow(site: string, volumes: number, size: bigint): void {
+    const [quota, used] = [this.quotas.get(site), this.used(site)];
+    if (quota === undefined) return;
+    if (used.volumes + volumes > quota.volumes) refuse(`the quota of ${site} is ${quota.volumes} volumes`);
+    if (used.size + size > quota.size) refuse(`the quota of ${site} is ${quota.size} bytes`);
   }
 
   attach(disk: Disk, server: Server): void {
@@ -154,9 +184,7 @@ export class World {
   }
 
   heldBy(server: Server): readonly Disk[] {
-    return [...this.disks.values(), ...this.old.values(), ...this.fresh.values()].filter(({ holders }) =>
-      holders.has(server.name),
-    );
+    return this.all().filter(({ holders }) => holders.has(server.name));
   }
 
   usedBy({ content }: Disk, server: Server): string | undefined {

@@ -720,11 +720,11 @@ export interface ScopeDeclaration12 {
   };
 }
 /**
- * Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, the contents of a volume group that would have to be moved between sites.
+ * Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, a site's quota exceeded on the way, the contents of a volume group that would have to be moved between sites.
  */
 export interface OrderOfStepsEntry {
   /**
-   * Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, the contents of a volume group that would have to be moved between sites.
+   * Changes that no order of steps carries out: steps that wait for one another in a circle, an attachment for which no slot is free on the way, a site's quota exceeded on the way, the contents of a volume group that would have to be moved between sites.
    */
   rule: 'order-of-steps';
   name?: Name14;

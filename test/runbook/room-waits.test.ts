@@ -1,0 +1,147 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { overfull, type Room, roomWaits, type Sharing } from '../../src/runbook/room-waits.ts';
+
+interface Act extends Sharing {
+  readonly after: readonly string[];
+}
+
+const act = (
+  key: string,
+  takes: Readonly<Record<string, number>>,
+  gives: Readonly<Record<string, number>> = {},
+  after: readonly string[] = [],
+): Act => {
+  const shares = (of: Readonly<Record<string, number>>) =>
+    Object.entries(of).map(([room, amount]) => ({ room, amount: BigInt(amount) }));
+  return { key, takes: shares(takes), gives: shares(gives), after };
+};
+
+const rooms = (left: Readonly<Record<string, number>>): ReadonlyMap<string, Room> =>
+  new Map(Object.entries(left).map(([name, amount]) => [name, BigInt(amount)]));
+
+const waitsOf = (acts: readonly Act[], left: ReadonlyMap<string, Room>) =>
+  roomWaits(acts, (key) => acts.find((each) => each.key === key)?.after ?? [], left);
+
+/** Every order that keeps the waits. */
+function* orders(
+  acts: readonly Act[],
+  waits: ReadonlyMap<string, readonly string[]> = new Map(),
+  done: readonly Act[] = [],
+): Generator<readonly Act[]> {
+  if (done.length === acts.length) yield done;
+  for (const each of acts) {
+    if (done.includes(each)) continue;
+    const first = [...each.after, ...(waits.get(each.key) ?? [])];
+    if (first.every((key) => done.some((other) => other.key === key)))
+      yield* orders(acts, waits, [...done, each]);
+  }
+}
+
+describe('acts that share a room', () => {
+  it('wait for nobody where there is room for all at once', () => {
+    const acts = [act('create', { size: 10 }), act('delete', {}, { size: 10 })];
+    expect(waitsOf(acts, rooms({ size: 10 }))).toEqual({ waits: new Map(), fits: true });
+  });
+
+  it('wait for as many as they need, and take what is free first', () => {
+    const acts = [
+      act('first', { size: 10 }),
+      act('second', { size: 10 }),
+      act('large', {}, { size: 50 }),
+      act('small', {}, { size: 5 }),
+    ];
+    const { waits, fits } = waitsOf(acts, rooms({ size: 10 }));
+    expect(fits).toBe(true);
+    expect([...waits]).toEqual([['second', ['large']]]);
+  });
+
+  it('do not take the last room from the one that is to give some back', () => {
+    const acts = [
+      act('lasting', { slots: 1 }),
+      act('lent', { slots: 1 }),
+      act('returned', {}, { slots: 1 }, ['lent']),
+    ];
+    const { waits, fits } = waitsOf(acts, rooms({ slots: 1 }));
+    expect(fits).toBe(true);
+    expect([...waits]).toEqual([['lasting', ['returned']]]);
+  });
+
+  it('count in two rooms at once', () => {
+    const acts = [
+      act('create', { volumes: 1, size: 10 }),
+      act('delete one', {}, { volumes: 1, size: 5 }),
+      act('delete other', {}, { volumes: 1, size: 5 }),
+    ];
+    const { waits } = waitsOf(acts, rooms({ volumes: 0, size: 0 }));
+    expect([...waits]).toEqual([['create', ['delete one', 'delete other']]]);
+  });
+});
+
+describe('of any few acts', () => {
+  const amounts = fc.dictionary(fc.constantFrom('slots', 'size'), fc.integer({ min: 1, max: 3 }), {
+    maxKeys: 2,
+  });
+  /** What takes, what gives, and what is lent for a while. */
+  const some = fc
+    .array(
+      fc.tuple(
+        fc.constantFrom('takes', 'gives', 'lends'),
+        amounts,
+        fc.array(fc.nat({ max: 5 }), { maxLength: 1 }),
+      ),
+      { minLength: 1, maxLength: 4 },
+    )
+    .map((drawn) =>
+      drawn.flatMap(([kind, of, after], index) => {
+        const waits = after.flatMap((each) => (each < index ? `${each}` : []));
+        const gives = act(`${index}`, {}, of, kind === 'lends' ? [`${index} for a while`] : waits);
+        if (kind === 'gives') return [gives];
+        return kind === 'takes'
+          ? [act(`${index}`, of, {}, waits)]
+          : [act(`${index} for a while`, of, {}, waits), gives];
+      }),
+    );
+  const left = fc.record({ slots: fc.nat({ max: 3 }), size: fc.nat({ max: 4 }) }).map(rooms);
+  /** As a volume group has it: whatever is counted, only whether it holds is told. */
+  const judged = (acts: readonly Act[], all: ReadonlyMap<string, Room>): ReadonlyMap<string, Room> =>
+    new Map(
+      [...all].map(([name, room]) => [
+        name,
+        (done: ReadonlySet<string>): boolean => {
+          const sum = (kind: 'takes' | 'gives'): bigint =>
+            acts
+              .filter(({ key }) => done.has(key))
+              .flatMap((each) => each[kind])
+              .reduce((total, share) => (share.room === name ? total + share.amount : total), 0n);
+          return sum('takes') <= sum('gives') + (typeof room === 'bigint' ? room : 0n);
+        },
+      ]),
+    );
+
+  it.each(['counted', 'judged'])(
+    'finds an order where there is one, and keeps all within %s rooms',
+    (kind) => {
+      let [kept, impossible] = [0, 0];
+      fc.assert(
+        fc.property(some, left, (acts, counted) => {
+          const all = kind === 'counted' ? counted : judged(acts, counted);
+          const { waits, fits } = waitsOf(acts, all);
+          const isPossible = [...orders(acts)].some((order) => overfull(order, all).size === 0);
+          expect(fits).toBe(isPossible);
+          // Whatever room there is, there is an order that keeps what is said to wait.
+          const [first] = orders(acts, waits);
+          expect(first).toHaveLength(acts.length);
+          if (!fits) impossible += 1;
+          else {
+            if (waits.size > 0) kept += 1;
+            for (const order of orders(acts, waits)) expect(overfull(order, all).size).toBe(0);
+          }
+        }),
+        { numRuns: 1_000 },
+      );
+      expect(kept).toBeGreaterThan(20);
+      expect(impossible).toBeGreaterThan(20);
+    },
+  );
+});
