@@ -35,6 +35,17 @@ export function exampleAt(format: string, path: readonly Step[]): string | undef
   return `\`${typeof last === 'number' || /^[0-9]+$/.test(last) ? '-' : `${last}:`} ${value}\``;
 }
 
+/** Whether the format can do without the key at the end of the path. */
+export function canBeLeftOut(format: string, path: readonly Step[]): boolean {
+  const last = path.at(-1);
+  const above = shapesOf(format)
+    .filter(isMapping)
+    .filter((each) => stands(each.path, path.slice(0, -1)));
+  return above.some(
+    ({ mapping }) => Object.hasOwn(mapping.keys, `${last}`) && !mapping.required.includes(`${last}`),
+  );
+}
+
 /** `under file-system:`, `in an entry of attachments:`, from the top of the file or from where one stands. */
 function spot(path: readonly string[]): string {
   const last = path.at(-1);

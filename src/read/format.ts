@@ -33,5 +33,4 @@ export interface SchemaError {
   readonly parentSchema?: Readonly<Record<string, unknown>>;
   readonly data?: unknown;
   readonly propertyName?: string;
-  readonly message?: string;
 }

@@ -4,7 +4,7 @@ import { nearestWord, nearestWords, offer, quoted } from '../base/nearest.ts';
 import { stepsOfPointer } from '../base/pointer.ts';
 import { byPlace, err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
 import { version } from '../version.ts';
-import { exampleAt, whereItBelongs } from './belongs.ts';
+import { canBeLeftOut, exampleAt, whereItBelongs } from './belongs.ts';
 import type { PlainValue, ReadDocument, Step } from './document.ts';
 import type { Formats, SchemaError } from './format.ts';
 import type { AuditRecord } from './generated/audit-record.ts';
@@ -126,6 +126,9 @@ function meantKey(unknown: SchemaError, all: readonly SchemaError[]): string | u
   return nearestWord(parameterOf(unknown), [...missing, ...known]);
 }
 
+/** One word as one and as many. */
+const isOtherNumber = (a: string, b: string): boolean => `${a}s` === b || a === `${b}s`;
+
 /** Whether something is missing only because its key is misspelt: to put the spelling right is all there is to do. */
 function spellingExplains(unknown: SchemaError, error: SchemaError, all: readonly SchemaError[]): boolean {
   if (!isUnknownKey(unknown) || unknown.instancePath !== error.instancePath) return false;
@@ -168,6 +171,15 @@ function problemOf(
       const belongs = whereItBelongs({ format, path, key, value });
       const isMissing = all.some((each) => each.keyword === 'required' && parameterOf(each) === meant);
       const isOffered = meant !== undefined && (isMissing || belongs?.here !== true);
+      // `volume:` with volumes beneath it is meant for `volumes:`, though elsewhere there is a key of that name.
+      if (meant !== undefined && isOtherNumber(key, meant) && typeof value === 'object') {
+        const example = exampleAt(format, [...path, meant]);
+        return {
+          place: document.placeOfKey([...path, key]),
+          message: `${quoted(key)} is not a key of ${here}`,
+          advice: `Did you mean ${meant}?${example === undefined ? '' : ` Write it as in ${example}.`}`,
+        };
+      }
       return {
         place: document.placeOfKey([...path, key]),
         message: `${quoted(key)} is not a key of ${here}`,
@@ -241,7 +253,17 @@ function problemOf(
     default: {
       // Every other keyword is said by what the schema asks for.
       const place = document.placeOfValue(path);
-      const example = error.keyword === 'type' ? exampleAt(format, path) : undefined;
+      const isBare = error.data === null || error.data === '';
+      const isEmpty = isBare || (/^min(?:Items|Properties)$/.test(error.keyword) && error.params.limit === 1);
+      const example = error.keyword === 'type' || isEmpty ? exampleAt(format, path) : undefined;
+      if (isEmpty && path.length > 0) {
+        const leaveOut = canBeLeftOut(format, path) ? ' Or remove the key, which can be left out.' : '';
+        return {
+          place: error.data === null ? document.placeOfKey(path) : place,
+          message: `${here} ${isBare ? 'has no value' : 'is empty'}`,
+          advice: `${example === undefined ? (describe(schema) ?? 'Write one.') : `Write it as in ${example}.`}${leaveOut}`,
+        };
+      }
       return {
         place,
         message: `${here} is ${quoted(error.data)}, which ${misfit(error, schema)}`,
@@ -261,9 +283,27 @@ function misfit(error: SchemaError, schema: Readonly<Record<string, unknown>>): 
   if (title !== undefined && (error.keyword === 'pattern' || error.keyword === 'type')) {
     return `is not ${/^[aeiou]/.test(title) ? 'an' : 'a'} ${title}`;
   }
-  if (error.keyword === 'type') return `is not ${kindWord(error.params.type)}`;
-  if (error.keyword === 'minItems') return 'is a list that is too short';
-  return error.message ?? 'does not fit';
+  const limit = String(error.params.limit);
+  switch (error.keyword) {
+    case 'type':
+      return `is not ${kindWord(error.params.type)}`;
+    case 'minimum':
+      return `is less than ${limit}`;
+    case 'maximum':
+      return `is more than ${limit}`;
+    case 'exclusiveMinimum':
+      return `is not more than ${limit}`;
+    case 'minItems':
+    case 'minLength':
+    case 'minProperties':
+      return 'is too short';
+    case 'maxLength':
+      return `is longer than ${limit} characters`;
+    case 'pattern':
+      return 'is not written as it has to be';
+    default: // ajv's other keywords
+      return 'does not fit';
+  }
 }
 
 /** The name of a type as people say it: `MountPoint` is a mount point. */

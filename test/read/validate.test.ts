@@ -28,6 +28,57 @@ describe('a slip in an estate file is found where it stands', () => {
     expect(problem?.advice).toContain('volumes');
   });
 
+  it.each([
+    ['volume: { plates-1: { size: 40 GiB, tier: bulk } }', 'volumes', 'volumes: { plates-1:'],
+    ['volume: { size: 40 GiB, tier: bulk }', 'volumes', 'volumes: { plates-1:'],
+    ['server: { scanner: { guest: linux } }', 'servers', 'servers: {'],
+    ['attachment: [{ volume: plates-1, server: scanner }]', 'attachments', 'attachments: ['],
+    ['volume-group: { plates: { members: [plates-1] } }', 'volume-groups', 'volume-groups: {'],
+    ['volume-groups: { plates: { member: [plates-1] } }', 'members', 'members: ['],
+    [
+      'volumes: { a: { size: 1 GiB, tier: bulk, file-systems: { mount: /a, type: xfs } } }',
+      'file-system',
+      'file-system: {',
+    ],
+  ])('one word for many, or many for one, is offered the other: %s', (text, meant, example) => {
+    const [problem] = estate(`${text}\n`);
+    expect(problem?.advice).toMatch(
+      new RegExp(`^Did you mean ${meant}\\? Write it as in .${example.replace(/[[{]/g, '\\$&')}`),
+    );
+  });
+
+  it('one word for many that names a thing belongs where such names are', () => {
+    expect(estate('volume: plates-1\n')[0]?.advice).toMatch(/^volume belongs in an entry of `attachments:`/);
+  });
+
+  it.each([
+    ['attachments:\n', 'attachments has no value', 'attachments: [ {', true],
+    ['volumes:\n', 'volumes has no value', 'volumes: {', true],
+    ['volumes:\n  a:\n', 'a of volumes has no value', 'a: { size', false],
+    ['volumes: { a: { size: , tier: bulk } }\n', 'size of a has no value', 'with its unit', false],
+    ['volume-groups: { g: { members: } }\n', 'members of g has no value', 'members: [', false],
+    ['volume-groups: { g: { members: [] } }\n', 'members of g is empty', 'members: [', false],
+    [
+      'volumes: { a: { size: 1 GiB, tier: bulk, reason: "" } }\n',
+      'reason of a has no value',
+      'say why',
+      true,
+    ],
+    ['team:\n', 'team has no value', 'A name', true],
+  ])('a key with nothing behind it, and whether it can be left out: %j', (text, message, advice, canGo) => {
+    const [problem] = estate(text);
+    expect(problem?.message).toBe(message);
+    expect(problem?.advice).toContain(advice);
+    expect(problem?.advice.includes('Or remove the key, which can be left out.')).toBe(canGo);
+  });
+
+  it.each([
+    ['servers: { a: { iops: -1 } }\n', 'iops of a is -1, which is less than 0'],
+    ['servers: { a: { guest: a b } }\n', 'guest of a is a b, which is not written as it has to be'],
+  ])('a value beyond its bound: %j', (text, message) => {
+    expect(estate(text)[0]?.message).toBe(message);
+  });
+
   it('a size without a unit', () => {
     const [problem, ...others] = estate('volumes:\n  plates-1: { size: 50, tier: bulk }\n');
     expect(others).toEqual([]);
