@@ -4,6 +4,10 @@
 export const counted = (count: number | bigint, one: string, many = `${one}s`): string =>
   `${count} ${count === 1 || count === 1n ? one : many}`;
 
+/** As the beginning of a sentence: `No volume`, `1 volume`, `3 volumes`. */
+export const countedOrNo = (count: number, one: string, many = `${one}s`): string =>
+  count === 0 ? `No ${one}` : counted(count, one, many);
+
 /** `a`, `a and b`, `a, b and c`. */
 export const listed = (names: readonly string[]): string =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;

@@ -71,6 +71,26 @@ export async function opened(
 export const sideways = (page: Page): Promise<number> =>
   page.evaluate<number>('document.documentElement.scrollWidth - document.documentElement.clientWidth');
 
+/** Days that are broken at the end of a line, with all that is folded shown. */
+export const brokenDays = (page: Page): Promise<readonly string[]> =>
+  page.evaluate<string[]>(`(() => {
+    const folded = [...document.querySelectorAll('details:not([open])')];
+    for (const each of folded) each.open = true;
+    const broken = [];
+    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walk.nextNode()) {
+      for (const { 0: day, index } of walk.currentNode.data.matchAll(/\\d{4}-\\d\\d-\\d\\d/g)) {
+        const range = document.createRange();
+        range.setStart(walk.currentNode, index);
+        range.setEnd(walk.currentNode, index + day.length);
+        const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+        if (lines.size > 1) broken.push(walk.currentNode.parentElement.outerHTML.slice(0, 200));
+      }
+    }
+    for (const each of folded) each.open = false;
+    return broken;
+  })()`);
+
 /** Pairs of texts within one drawing that lie on each other, and texts that reach out of it. */
 export const overlaps = (page: Page): Promise<readonly string[]> =>
   page.evaluate<string[]>(`(() => {

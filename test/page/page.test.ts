@@ -9,6 +9,7 @@ import { judgementPage } from '../../src/report/page/judgement.ts';
 import { hostile } from '../report/hostile.ts';
 import { judged, mainFiles, mixed, platesGrown } from '../report/sample.ts';
 import {
+  brokenDays,
   executable,
   faults,
   launched,
@@ -101,6 +102,7 @@ describe.skipIf(executable === undefined)('in a browser', () => {
           const at = `at ${width} pixels, ${scheme}, ${media}`;
           expect(await sideways(page), at).toBeLessThanOrEqual(0);
           expect(await overlaps(page), at).toEqual([]);
+          expect(await brokenDays(page), at).toEqual([]);
           if (axe) expect(await faults(page), at).toEqual([]);
         }
         expect(asked).toEqual([]);

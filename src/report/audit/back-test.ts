@@ -1,7 +1,7 @@
 /** What a policy that is tried would have done. */
 import type { BackTest } from '../../audit/back-test.ts';
 import type { AuditRecord } from '../../audit/record.ts';
-import { counted } from '../../base/wording.ts';
+import { counted, countedOrNo } from '../../base/wording.ts';
 import { showDifference } from '../model/amounts.ts';
 import {
   type AuditTable,
@@ -13,6 +13,9 @@ import {
   short,
   subjectColumn,
 } from './table.ts';
+
+const orNone = (changes: readonly AuditRecord[]): number | 'none' =>
+  changes.length === 0 ? 'none' : changes.length;
 
 /** What a tried policy would have done, change by change. */
 export function backTestTable(test: BackTest): AuditTable {
@@ -31,9 +34,9 @@ export function backTestTable(test: BackTest): AuditTable {
       record.subject,
     ]);
   return {
-    headline: `Of ${counted(judged, 'merged change')}, the policy would have stopped ${stopped.length} that passed, and let through ${letThrough.length} that failed`,
+    headline: `Of ${counted(judged, 'merged change')}, the policy would have stopped ${orNone(stopped)} that passed, and let through ${orNone(letThrough)} that failed`,
     notes: [
-      `${counted(failBoth, 'change fails', 'changes fail')} under both.`,
+      `${countedOrNo(failBoth, 'change fails', 'changes fail')} under both.`,
       ...(notJudged > 0 ? [`${counted(notJudged, 'change')} could not be judged by one or the other.`] : []),
       ...(teams.length > 0 ? [`Monthly cost of what it would have stopped: ${teams.join(', ')}.`] : []),
     ],

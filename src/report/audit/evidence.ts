@@ -7,7 +7,7 @@ import { type AuditTable, column, commitColumn, day, short } from './table.ts';
 export function evidenceTable({ findings, agreeing, elsewhere }: HeldEvidence, records: number): AuditTable {
   const of = (kind: EvidenceFinding['kind']): number => findings.filter((each) => each.kind === kind).length;
   return {
-    headline: `Of ${counted(records, 'record')}, ${agreeing} have evidence that agrees: ${of('missing')} missing, ${of('altered')} altered, ${of('contradicting')} contradicting`,
+    headline: `Of ${counted(records, 'record')}, ${agreeing} ${agreeing === 1 ? 'has' : 'have'} evidence that agrees: ${of('missing')} missing, ${of('altered')} altered, ${of('contradicting')} contradicting`,
     notes:
       elsewhere.length === 0
         ? []

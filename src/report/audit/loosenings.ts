@@ -50,7 +50,10 @@ export function looseningsTable(
     ];
   });
   return {
-    headline: `${counted(loosened.length, 'policy change')} loosened the policy, or may have; merged changes passed only by ${keys.size} of them`,
+    headline:
+      loosened.length === 0
+        ? 'No policy change loosened the policy'
+        : `${counted(loosened.length, 'policy change')} loosened the policy, or may have; ${passedWords(loosened.length, keys.size)}`,
     notes: [
       ...unjudgedNote(records),
       'A merged change passed only by a loosening where it would have failed without that one, with all else of the policy as it was. What a commit altered in one rule, waiver, price list or setting is taken together.',
@@ -75,6 +78,11 @@ export function looseningsTable(
     ],
     rows,
   };
+}
+
+function passedWords(all: number, passedBy: number): string {
+  if (passedBy === 0) return `no merged change passed only by ${all === 1 ? 'it' : 'one of them'}`;
+  return `merged changes passed only by ${all === 1 ? 'it' : `${passedBy} of them`}`;
 }
 
 /** What they cost more (or less) a month together, in the one currency; undefined where they are in several. */

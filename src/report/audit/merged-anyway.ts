@@ -1,13 +1,23 @@
 /** Failing changes that were merged all the same. */
 import { mergedAnyway } from '../../audit/questions.ts';
 import type { AuditRecord } from '../../audit/record.ts';
-import { counted } from '../../base/wording.ts';
-import { type AuditTable, column, commitColumn, day, short, trailersOf, unjudgedNote, who } from './table.ts';
+import { counted, countedOrNo } from '../../base/wording.ts';
+import {
+  type AuditTable,
+  column,
+  commitColumn,
+  day,
+  short,
+  subjectOf,
+  trailersOf,
+  unjudgedNote,
+  who,
+} from './table.ts';
 
 export function mergedTable(records: readonly AuditRecord[]): AuditTable {
   const merged = mergedAnyway(records);
   return {
-    headline: `${counted(merged.length, 'failing change was', 'failing changes were')} merged, of ${counted(records.length, 'change')}`,
+    headline: `${countedOrNo(merged.length, 'failing change was', 'failing changes were')} merged, of ${counted(records.length, 'change')}`,
     notes: unjudgedNote(records),
     columns: [
       day,
@@ -26,7 +36,7 @@ export function mergedTable(records: readonly AuditRecord[]): AuditTable {
           record.author.name,
           trailersOf(record),
           entry,
-          `${subject.kind} ${subject.name}`,
+          subjectOf(subject),
           message,
         ]),
     ),

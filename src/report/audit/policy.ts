@@ -1,5 +1,5 @@
 /** The policy as it was on a day. */
-import { counted } from '../../base/wording.ts';
+import { counted, listed } from '../../base/wording.ts';
 import { holdsOn } from '../../estate/dates.ts';
 import { showSize } from '../../estate/size.ts';
 import { type RuleOrigin, writtenElsewhere } from '../../policy/policy.ts';
@@ -24,11 +24,13 @@ export function policyTable(
         : `The price list in force applied from ${list.from} (${at(list.place)}).`,
       ...[...(settings?.sites.values() ?? [])].flatMap(({ name, quota, attachmentSlots }) => {
         const limits = [
-          ...(quota.volumes === undefined ? [] : [`${quota.volumes} volumes`]),
+          ...(quota.volumes === undefined ? [] : [counted(quota.volumes, 'volume')]),
           ...(quota.size === undefined ? [] : [showSize(quota.size)]),
-          ...(attachmentSlots === undefined ? [] : [`${attachmentSlots} attachment slots a server`]),
+          ...(attachmentSlots === undefined
+            ? []
+            : [`${counted(attachmentSlots, 'attachment slot')} a server`]),
         ];
-        return limits.length === 0 ? [] : [`The site ${name} had ${limits.join(', ')}.`];
+        return limits.length === 0 ? [] : [`The site ${name} had ${listed(limits)}.`];
       }),
     ],
     columns: [

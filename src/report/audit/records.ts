@@ -20,7 +20,7 @@ export function recordsTable(records: readonly AuditRecord[]): AuditTable {
   const of = (verdict: AuditRecord['verdict']): number =>
     records.filter((record) => record.verdict === verdict).length;
   return {
-    headline: `${counted(records.length, 'commit')} changed storage, prices, policies, waivers or settings: ${of('pass')} pass, ${of('fail')} fail, ${of('not judged')} not judged`,
+    headline: `${counted(records.length, 'commit')} changed storage, prices, policies, waivers or settings: ${of('pass')} passed, ${of('fail')} failed, ${counted(of('not judged'), 'was', 'were')} not judged`,
     notes: [...whyNotJudged(records), ...overUnread(records)],
     columns: [
       day,
@@ -57,7 +57,9 @@ function whyNotJudged(records: readonly AuditRecord[]): readonly string[] {
       .slice(0, explainedAtMost)
       .map(({ commit, reasons }) => `Not judged: ${short(commit)}, ${reasons.join('; ')}`),
     ...(more > 0
-      ? [`And ${more} more were not judged; --format ndjson says why for each, and what to do.`]
+      ? [
+          `And ${more} more ${more === 1 ? 'was' : 'were'} not judged; --format ndjson says why for each, and what to do.`,
+        ]
       : []),
   ];
 }

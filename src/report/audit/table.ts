@@ -56,6 +56,10 @@ export const differenceCell = (amount: Money, currency: string): AmountCell => (
 
 export const short = (commit: string): string => commit.slice(0, 12);
 
+/** What a finding is about, in two words at most. */
+export const subjectOf = ({ kind, name }: { readonly kind: string; readonly name: string }): string =>
+  kind === 'estate' || kind === 'branch' ? `the ${kind}` : `${kind.replace('-', ' ')} ${name}`;
+
 export const day = column('on', 'day');
 export const commitColumn = column('commit', 'commit');
 export const who = [column('by', 'by'), column('reviewed', 'trailers')];

@@ -1,8 +1,15 @@
 /** Which waivers were used, and which would have been after their date. */
 import { waiversUsed } from '../../audit/questions.ts';
 import type { AuditRecord } from '../../audit/record.ts';
-import { counted } from '../../base/wording.ts';
+import { countedOrNo } from '../../base/wording.ts';
 import { type AuditTable, type Cell, column, short } from './table.ts';
+
+function lateWords(all: number, late: number): string {
+  if (all === 0) return '';
+  if (all === 1) return late === 1 ? ', and after its date' : ', within its dates';
+  if (late === 0) return ', none of them after its date';
+  return `, ${late} of them after ${late === 1 ? 'its date' : 'their dates'}`;
+}
 
 export function waiversTable(records: readonly AuditRecord[]): AuditTable {
   const uses = waiversUsed(records);
@@ -12,7 +19,7 @@ export function waiversTable(records: readonly AuditRecord[]): AuditTable {
     return record === undefined ? null : `${record.on} ${short(record.commit)}`;
   };
   return {
-    headline: `${counted(uses.length, 'waiver was', 'waivers were')} used or needed; ${late} after their date`,
+    headline: `${countedOrNo(uses.length, 'waiver was', 'waivers were')} used or needed${lateWords(uses.length, late)}`,
     notes: [],
     columns: [
       column('rule', 'rule'),

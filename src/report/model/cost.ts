@@ -48,7 +48,7 @@ const columns = [
   figures('After'),
   figures('Difference'),
   figures('Limit'),
-  words('Remaining'),
+  figures('Remaining'),
 ];
 
 export function costSection({ cost, limits, afterAtJudgingPrices }: Judged): readonly Section[] {

@@ -28,16 +28,31 @@ const references: Readonly<Record<string, string>> = {
 const escaped = (text: string): string =>
   visible(text).replace(/[&<>"']/g, (character) => references[character] ?? '');
 
-function written(piece: Piece): string {
+/** A day, with or without its time: broken at its hyphens it is hard to read. */
+const day = /(?<![\w-])\d{4}-\d\d-\d\d(?:T[\d:.]+Z)?(?![\w-])/g;
+
+function written(piece: Piece, isProse: () => boolean): string {
   if (piece === undefined) return '';
-  if (typeof piece === 'string') return escaped(piece);
   if (typeof piece === 'number') return String(piece);
-  return piece instanceof Html ? piece.toString() : piece.map(written).join('');
+  if (typeof piece !== 'string')
+    return piece instanceof Html ? piece.toString() : piece.map((each) => written(each, isProse)).join('');
+  const text = escaped(piece);
+  return text.search(day) !== -1 && isProse() ? text.replace(day, '<span class="day">$&</span>') : text;
 }
+
+/** Where text takes no element within it: in a tag, in a title, in a drawing. */
+const noProse = /<[^>]*$|<(?:text|title|tspan)[^<>]*>[^<]*$/;
 
 /** A template of HTML: what is put in is text, unless it is HTML already; `undefined` is nothing. */
 export const html = (parts: TemplateStringsArray, ...pieces: readonly Piece[]): Html =>
-  new Html(parts.map((part, index) => `${part}${written(pieces[index])}`).join(''));
+  new Html(
+    parts
+      .map((part, index) => {
+        const isProse = (): boolean => !noProse.test(parts.slice(0, index + 1).join(''));
+        return `${part}${written(pieces[index], isProse)}`;
+      })
+      .join(''),
+  );
 
 export const nothing: Html = html``;
 
