@@ -171,8 +171,11 @@ export function buildDemo(): string {
   git('config', 'user.name', 'Avery Tern');
   git('config', 'user.email', 'avery@gannet-point.example');
   cpSync(join(here, 'main'), repository, { recursive: true });
-  git('add', '--all');
+  // The estate was written down before anybody surveyed it, and the survey tells where that was wrong.
+  git('add', '--all', '--', ':!surveys');
   git('commit', '--quiet', '--message', 'The estate as it is');
+  git('add', '--all');
+  git('commit', '--quiet', '--message', 'What a survey shows');
   for (const { branch, says, edits } of proposals) {
     git('checkout', '--quiet', '-b', branch, 'main');
     for (const edit of edits) apply(repository, edit);

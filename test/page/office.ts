@@ -21,7 +21,12 @@ function readings(): string {
 export const years = (): TestRepository => copyOf('a year of Gannet Point', written);
 
 function written(): TestRepository {
-  let files: Readonly<Record<string, string>> = mainFiles;
+  // The estate is written down first, and surveyed later.
+  const entries = Object.entries(mainFiles);
+  const surveys = Object.fromEntries(entries.filter(([file]) => file.startsWith('surveys/')));
+  let files: Readonly<Record<string, string>> = Object.fromEntries(
+    entries.filter(([file]) => !(file in surveys)),
+  );
   const edit = (file: string, from: string, to: string): Edits => {
     const text = files[file] ?? '';
     if (!text.includes(from)) throw new Error(`${file} does not hold: ${from}`);
@@ -29,7 +34,7 @@ function written(): TestRepository {
     return { [file]: files[file] ?? '' };
   };
   const steps: { readonly edits: Edits; readonly date: string; readonly message: string }[] = [
-    { edits: mainFiles, date: '2026-01-12T10:00:00Z', message: 'The estate as it is' },
+    { edits: files, date: '2026-01-12T10:00:00Z', message: 'The estate as it is' },
     {
       edits: edit(imagery, 'plates-1: { size: 40 GiB', 'plates-1: { size: 60 GiB'),
       date: '2026-02-03T10:00:00Z',
@@ -74,7 +79,7 @@ function written(): TestRepository {
       message: 'Room for a year',
     },
     {
-      edits: edit(imagery, 'plates-1: { size: 60 GiB', 'plates-1: { size: 61 GiB'),
+      edits: { ...edit(imagery, 'plates-1: { size: 60 GiB', 'plates-1: { size: 61 GiB'), ...surveys },
       date: '2026-11-09T10:00:00Z',
       message: 'A little more',
     },

@@ -72,7 +72,7 @@ it('advises what works where a new server brings more slots than its site has', 
   const before = { ...limit('100.00'), ...sites };
   const [finding] = (await judged(before, server(', attachment-slots: 9'))).findings;
   expect(finding?.advice).toBe(
-    'Leave the attachment-slots of scanner at the figure of the site in this branch, and raise them in a later one that changes nothing else.',
+    'Leave the attachment-slots of scanner as main has them in this branch, or out where the server is new, and raise them in a later one that changes nothing else.',
   );
   expect((await judged(before, server(''))).verdict).toBe('pass');
   expect((await judged({ ...before, ...server('') }, server(', attachment-slots: 9'))).verdict).toBe('pass');
