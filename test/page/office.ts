@@ -36,7 +36,7 @@ function written(): TestRepository {
   const steps: { readonly edits: Edits; readonly date: string; readonly message: string }[] = [
     { edits: files, date: '2026-01-12T10:00:00Z', message: 'The estate as it is' },
     {
-      edits: edit(imagery, 'plates-1: { size: 40 GiB', 'plates-1: { size: 60 GiB'),
+      edits: { ...edit(imagery, 'plates-1: { size: 40 GiB', 'plates-1: { size: 60 GiB'), ...surveys },
       date: '2026-02-03T10:00:00Z',
       message: 'More room for plates',
     },
@@ -79,7 +79,7 @@ function written(): TestRepository {
       message: 'Room for a year',
     },
     {
-      edits: { ...edit(imagery, 'plates-1: { size: 60 GiB', 'plates-1: { size: 61 GiB'), ...surveys },
+      edits: edit(imagery, 'plates-1: { size: 60 GiB', 'plates-1: { size: 61 GiB'),
       date: '2026-11-09T10:00:00Z',
       message: 'A little more',
     },
