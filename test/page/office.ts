@@ -36,10 +36,11 @@ function written(): TestRepository {
   const steps: { readonly edits: Edits; readonly date: string; readonly message: string }[] = [
     { edits: files, date: '2026-01-12T10:00:00Z', message: 'The estate as it is' },
     {
-      edits: { ...edit(imagery, 'plates-1: { size: 40 GiB', 'plates-1: { size: 60 GiB'), ...surveys },
+      edits: edit(imagery, 'plates-1: { size: 40 GiB', 'plates-1: { size: 60 GiB'),
       date: '2026-02-03T10:00:00Z',
       message: 'More room for plates',
     },
+    { edits: surveys, date: '2026-02-10T10:00:00Z', message: 'What a survey shows' },
     {
       edits: edit('storage/soundings.yaml', 'depths-1: { size: 200 GiB', 'depths-1: { size: 280 GiB'),
       date: '2026-03-17T10:00:00Z',
