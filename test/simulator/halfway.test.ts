@@ -9,8 +9,9 @@ import { surveyedTicks } from '../../src/runbook/surveyed-ticks.ts';
 import { compareSurveys } from '../../src/survey/compare.ts';
 import type { ProviderSurvey } from '../../src/survey/provider-survey.ts';
 import { assembled } from '../estate/builder.ts';
+import { attempt } from './attempt.ts';
+import { worldOf } from './begin.ts';
 import { pairs } from './estates.ts';
-import { attempt, worldOf } from './simulate.ts';
 import type { World } from './world.ts';
 
 /** What the provider shows of the world; a volume that has been replaced goes by its name until it is deleted. */

@@ -1,8 +1,8 @@
 /** Many random branches, played one after another, and what went wrong of them by kind. */
 import fc from 'fast-check';
+import type { Spare } from './begin.ts';
 import { pairs } from './estates.ts';
 import { played } from './played.ts';
-import type { Spare } from './simulate.ts';
 
 export interface Found {
   readonly times: number;
@@ -18,6 +18,8 @@ export interface Many {
   readonly faults: ReadonlyMap<string, Found>;
   /** By kind: branches of which the planner says that no order of steps carries them out. */
   readonly snags: ReadonlyMap<string, Found>;
+  /** How many of those have more orders than were tried. */
+  readonly untold: number;
 }
 
 const batch = 1_000;
@@ -43,7 +45,7 @@ export const spareOf = (index: number): Spare => ({
 
 export function playMany({ count, seed }: { readonly count: number; readonly seed: number }): Many {
   const [faults, snags] = [new Map<string, Found>(), new Map<string, Found>()];
-  let [tried, steps] = [0, 0];
+  let [tried, steps, untold] = [0, 0, 0];
   for (let done = 0; done < count; done += batch) {
     const drawn = fc.sample(pairs, { seed: seed + done / batch, numRuns: Math.min(batch, count - done) });
     drawn.forEach((pair, index) => {
@@ -51,17 +53,19 @@ export function playMany({ count, seed }: { readonly count: number; readonly see
       if (outcome === undefined) return;
       tried += 1;
       steps += outcome.steps.length;
+      if (outcome.isUntold) untold += 1;
       const [base, head] = pair.map((files) => files['storage/all.yaml']);
       const where = `\n  base: ${base}\n  head: ${head}\n  spare: ${index % 21}`;
       for (const fault of outcome.faults) {
         // One kind, whatever the names and the figures.
-        const kind = fault.replace(/\b[svg][0-9](-new|-renamed)?\b/g, 'N').replace(/[0-9]+/g, '0');
+        const [first = ''] = fault.split('\n');
+        const kind = first.replace(/\b[svg][0-9](-new|-renamed)?\b/g, 'N').replace(/[0-9]+/g, '0');
         keep(faults, kind, `${fault}${where}`);
       }
       if (outcome.snag !== undefined) keep(snags, outcome.snag.kind, where);
     });
   }
-  return { tried, steps, faults, snags };
+  return { tried, steps, faults, snags, untold };
 }
 
 function keep(found: Map<string, Found>, kind: string, example: string): void {

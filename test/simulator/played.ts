@@ -1,6 +1,7 @@
 /** One random branch, read and played. */
 import { assembled, type Files } from '../estate/builder.ts';
-import { type Simulated, type Spare, simulate } from './simulate.ts';
+import type { Spare } from './begin.ts';
+import { type Simulated, simulate } from './simulate.ts';
 
 /** Undefined where the two contradict each other, and are not judged. */
 export function played([before, after]: readonly [Files, Files], spare: Spare): Simulated | undefined {

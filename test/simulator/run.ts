@@ -14,12 +14,13 @@ const { values } = parseArgs({
 });
 const [count, seed, show] = [Number(values.count), Number(values.seed), Number(values.show)];
 
-const { tried, steps, faults, snags } = playMany({ count, seed });
+const { tried, steps, faults, snags, untold } = playMany({ count, seed });
 const byTimes = (found: ReadonlyMap<string, Found>): readonly Found[] =>
   [...found.values()].sort((a, b) => b.times - a.times);
 for (const { times, example } of byTimes(faults).slice(0, show))
   console.log(`${times} times, such as: ${example}\n`);
 for (const [kind, { times }] of snags)
   console.log(`${times} branches that no order carries out, as the planner says: ${kind}`);
+if (untold > 0) console.log(`${untold} of them have more orders than were tried`);
 console.log(`${tried} branches played in ${steps} steps, ${faults.size} kinds of fault`);
 process.exitCode = faults.size > 0 ? 1 : 0;

@@ -1,9 +1,9 @@
 /**
  * Random branches played in a model of provider and guests that shares no code with the planner: nothing is refused,
- * each ends in exactly what the head declares, and no content is lost that the branch does not declare lost. The
- * sources of what the model refuses are named in `world.ts`.
+ * each ends in exactly what the head declares, and no content is lost that the branch does not declare lost. Of what
+ * the planner says has no order, the model refuses every one. The sources of what it refuses are in `world.ts`.
  *
- * 20,000 take about 35 seconds of processor time, so they are a step of `.ci/run`; here it is the first of them.
+ * 20,000 take about 50 seconds of processor time, so they are a step of `.ci/run`; here it is the first of them.
  */
 import fc from 'fast-check';
 import { afterEach, describe, expect, it, vi } from 'vitest';
@@ -22,7 +22,7 @@ afterEach(() => {
 
 describe('random branches, played', () => {
   it('are carried out to the end, or told not to be possible, which they then are not', () => {
-    const { tried, faults, snags } = playMany({ count: 3_000, seed });
+    const { tried, faults, snags, untold } = playMany({ count: 3_000, seed });
     expect([...faults.values()].map(({ example }) => example)).toEqual([]);
     expect(tried).toBeGreaterThan(2_900);
     const told = (isQuota: boolean): number =>
@@ -35,6 +35,8 @@ describe('random branches, played', () => {
     // A copy has no room beside what it is made of, where a site has none to spare; and some ends go beyond.
     expect(told(true)).toBeGreaterThan(tried / 10);
     expect(told(true)).toBeLessThan(tried / 3);
+    // Of nearly all of them, every order is refused.
+    expect(untold).toBeLessThan(told(true) / 100);
   }, 120_000);
 
   it('bring about what goes wrong on real estates', () => {
@@ -99,6 +101,34 @@ describe('the simulator', () => {
       });
     }
   };
+
+  it('finds the order that a planner says there is none of, which has too much wait for room', () => {
+    vi.spyOn(Plan.prototype, 'prefer').mockImplementation(function (this: Plan<unknown>, key, after) {
+      this.wait(key, after);
+    });
+    const { faults } = playMany({ count: 2_000, seed });
+    expect([...faults.keys()].sort()).toEqual(
+      ['circle', 'no-quota', 'no-slot'].map(
+        (kind) => `it can be carried out, and is said not to be: ${kind}`,
+      ),
+    );
+  }, 60_000);
+
+  it('refuses a plan that counts neither attachment slots nor quotas', () => {
+    const honest = Plan.prototype.inOrder;
+    vi.spyOn(Plan.prototype, 'inOrder').mockImplementation(function (this: Plan<unknown>) {
+      return honest.call(this);
+    });
+    const told = [...playMany({ count: 1_000, seed }).faults.values()]
+      .map(({ example }) => example)
+      .join('\n');
+    for (const refused of [
+      /and all are taken/,
+      /the quota of \S+ is \d+ volumes/,
+      /the quota of \S+ is \d+ bytes/,
+    ])
+      expect(told).toMatch(refused);
+  }, 60_000);
 
   it.each([
     ['detaches what is mounted', /^detach /, /^unmount /, /in use/],

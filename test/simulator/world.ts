@@ -97,6 +97,11 @@ export class World {
     return this.groups.get(name) ?? refuse(`there is no volume group ${name}`);
   }
 
+  /** The same by itself, whatever is done in the one. */
+  copy(): World {
+    return Object.assign(new World(), structuredClone({ ...this }));
+  }
+
   all(): readonly Disk[] {
     return [...this.disks.values(), ...this.old.values(), ...this.fresh.values()];
   }
