@@ -65,9 +65,9 @@ async function procedureSchema(): Promise<string> {
   const { properties } = schema.properties.actions;
   const braced = (all: readonly string[]): string => all.map((each) => `{${each}}`).join(', ') || 'nothing';
   for (const name of Object.keys(properties).filter(isAction)) {
-    const { at, words, fills } = actionOf(name);
+    const { at, as, words, fills } = actionOf(name);
     const who = { provider: 'At the provider', guest: 'In the guest', check: 'Made sure of' }[at];
-    const description = `${who}. Filled into its sentences: ${braced(words)}; into its commands: ${braced(fills)}.`;
+    const description = `${who}. Filled into its sentences: ${braced(words)}; into its commands: ${braced(fills)}.${as === undefined ? '' : ` Where no commands are given for it, those of ${as} are its own.`}`;
     properties[name] = { $ref: '#/$defs/action', ...{ description } };
   }
   return `${JSON.stringify(schema, null, 2)}\n`;

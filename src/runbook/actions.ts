@@ -14,6 +14,8 @@ export interface Action {
   readonly words: readonly string[];
   /** What can be filled into its commands: names and figures as programs take them. */
   readonly fills: readonly string[];
+  /** Another action, by whose commands it is done where no procedure gives it its own. */
+  readonly as?: ActionName;
   /** What it destroys that only a backup brings back, if anything. */
   readonly destroys?: 'volume' | 'volume-beneath' | 'members' | 'group' | 'file-system';
   /** Said whatever a procedure says. */
@@ -132,6 +134,7 @@ export const actions = {
   'make-group': { at: 'guest', words: ['group', 'members', 'extent'], fills: ['group', 'devices', 'extent'] },
   'make-group-over': {
     at: 'guest',
+    as: 'make-group',
     words: ['group', 'members', 'extent'],
     fills: ['group', 'devices', 'extent'],
     destroys: 'members',
@@ -140,6 +143,7 @@ export const actions = {
   'join-group': { at: 'guest', words: ['volume', 'group'], fills: [...disk, 'group'] },
   'join-group-over': {
     at: 'guest',
+    as: 'join-group',
     words: ['volume', 'group'],
     fills: [...disk, 'group'],
     destroys: 'volume',
@@ -205,6 +209,7 @@ export const actions = {
   },
   'cut-logical-volume': {
     at: 'guest',
+    as: 'reduce-logical-volume',
     words: ['mount', 'group', 'was', 'size'],
     fills: [...system, 'group', ...size],
     destroys: 'file-system',
@@ -233,6 +238,7 @@ export const actions = {
   },
   'make-anew': {
     at: 'guest',
+    as: 'make-file-system-over',
     words: ['mount', 'on', 'type', 'size', 'how', 'reason'],
     fills: [...system, ...making, ...size],
     destroys: 'file-system',
@@ -252,6 +258,7 @@ export const actions = {
   },
   'shrink-unmounted': {
     at: 'guest',
+    as: 'shrink-mounted',
     words: ['mount', 'type', 'size'],
     fills: [...system, ...size],
     destroys: 'file-system',

@@ -136,6 +136,11 @@ function resolved(
   of: DeclaredProcedures['of'],
   layers: readonly DeclaredActions[],
 ): ReadonlyMap<ActionName, Procedure> {
+  const commandsOf = (name: ActionName): readonly Command[] => {
+    const { as } = actionOf(name);
+    const own = layers.find((layer) => layer[name]?.commands !== undefined)?.[name]?.commands;
+    return own ?? (as === undefined ? [] : commandsOf(as));
+  };
   return new Map(
     names.flatMap((name) => {
       if (!isOf(of, name)) return [];
@@ -151,7 +156,7 @@ function resolved(
             seen: said.find(({ seen }) => seen !== undefined)?.seen,
             back: said.find(({ back }) => back !== undefined)?.back,
             cautions: [...(actionOf(name).cautions ?? []), ...said.flatMap(({ cautions = [] }) => cautions)],
-            commands: said.find(({ commands }) => commands !== undefined)?.commands ?? [],
+            commands: commandsOf(name),
           },
         ] as const,
       ];

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cautions } from '../../src/base/wording.ts';
 import { readPair } from '../../src/policy/pair.ts';
 import { problemsIn } from '../../src/policy/reader.ts';
-import { actions, isAction } from '../../src/runbook/actions.ts';
+import { actionOf, actions, isAction } from '../../src/runbook/actions.ts';
 import { examplesOf, type Fills } from '../../src/runbook/commands.ts';
 import { readProcedures } from '../../src/runbook/procedure-file.ts';
 import { gatherProcedures, plainProcedures, procedureFor } from '../../src/runbook/procedures.ts';
@@ -49,6 +49,35 @@ describe('the procedures that ship', () => {
     for (const name of Object.keys(actions).filter(isAction))
       for (const guest of plainProcedures.guests.keys())
         expect(procedureFor(plainProcedures, name, { guest, site: undefined }).does).not.toBe('');
+  });
+
+  it('do by the commands of another action only what has all that those ask for', () => {
+    const alike = Object.keys(actions)
+      .filter(isAction)
+      .flatMap((name) => {
+        const { as, fills } = actionOf(name);
+        return as === undefined ? [] : [{ name, fills, of: actionOf(as).fills, at: actionOf(as).at }];
+      });
+    expect(alike.length).toBeGreaterThan(0);
+    for (const { name, fills, of, at } of alike) {
+      expect(at, name).toBe(actionOf(name).at);
+      for (const each of of) expect(fills, name).toContain(each);
+    }
+  });
+
+  it('give way to those of the estate in both actions, but where it tells them apart', () => {
+    const own = (actions: string) =>
+      gatherProcedures([valueIn(file(`guest: linux-lvm\nactions:\n${actions}`))]).value.guests.get(
+        'linux-lvm',
+      );
+    const run = (program: string): string => `{ commands: [ { run: [${program}] } ] }`;
+    const programs = (guest: ReturnType<typeof own>) =>
+      (['make-group', 'make-group-over'] as const).map((name) =>
+        guest?.get(name)?.commands.map((command) => ('run' in command ? command.run[0] : '')),
+      );
+    expect(programs(own(`  join-group: ${run('ours')}\n`))).toEqual([['vgcreate'], ['vgcreate']]);
+    expect(programs(own(`  make-group: ${run('ours')}\n`))).toEqual([['ours'], ['ours']]);
+    expect(programs(own(`  make-group-over: ${run('ours')}\n`))).toEqual([['vgcreate'], ['ours']]);
   });
 
   it('give no command to a guest that is described in words alone', () => {

@@ -129,33 +129,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
           }
         ]
       },
-      "make-group-over": {
-        "commands": [
-          {
-            "from": "vgcreate(8), lvm2 2.03.16",
-            "run": [
-              "vgcreate",
-              "--physicalextentsize",
-              "{extent}",
-              "{group}",
-              "{devices}"
-            ]
-          }
-        ]
-      },
       "join-group": {
-        "commands": [
-          {
-            "from": "vgextend(8), lvm2 2.03.16",
-            "run": [
-              "vgextend",
-              "{group}",
-              "{device}"
-            ]
-          }
-        ]
-      },
-      "join-group-over": {
         "commands": [
           {
             "from": "vgextend(8), lvm2 2.03.16",
@@ -402,19 +376,6 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
         ]
       },
       "reduce-logical-volume": {
-        "commands": [
-          {
-            "from": "lvreduce(8), lvm2 2.03.16",
-            "run": [
-              "lvreduce",
-              "--size",
-              "{size}",
-              "{device}"
-            ]
-          }
-        ]
-      },
-      "cut-logical-volume": {
         "commands": [
           {
             "from": "lvreduce(8), lvm2 2.03.16",
@@ -771,76 +732,6 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
           }
         ]
       },
-      "make-anew": {
-        "commands": [
-          {
-            "types": [
-              "ext2",
-              "ext3",
-              "ext4"
-            ],
-            "from": "mke2fs(8), e2fsprogs 1.47.0",
-            "run": [
-              "mke2fs",
-              "-t",
-              "{type}",
-              [
-                "-m",
-                "{reserve}"
-              ],
-              [
-                "-b",
-                "{block-size}"
-              ],
-              [
-                "-i",
-                "{inode-ratio}"
-              ],
-              "{device}"
-            ]
-          },
-          {
-            "types": [
-              "xfs"
-            ],
-            "from": "mkfs.xfs(8), xfsprogs 6.1.0",
-            "run": [
-              "mkfs.xfs",
-              "-f",
-              [
-                "-b",
-                "size={block-size}"
-              ],
-              [
-                "-m",
-                "rmapbt={reverse-map}"
-              ],
-              "{device}"
-            ]
-          },
-          {
-            "types": [
-              "btrfs"
-            ],
-            "from": "mkfs.btrfs(8), btrfs-progs 6.2",
-            "run": [
-              "mkfs.btrfs",
-              "-f",
-              "{device}"
-            ]
-          },
-          {
-            "types": [
-              "swap"
-            ],
-            "from": "mkswap(8), util-linux 2.38.1",
-            "run": [
-              "mkswap",
-              "{device}"
-            ]
-          }
-        ]
-      },
       "set-reserve": {
         "commands": [
           {
@@ -1081,91 +972,6 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
         ]
       },
       "shrink-mounted": {
-        "commands": [
-          {
-            "types": [
-              "ext2",
-              "ext3",
-              "ext4"
-            ],
-            "from": "e2fsck(8), e2fsprogs 1.47.0",
-            "run": [
-              "e2fsck",
-              "-f",
-              "{device}"
-            ]
-          },
-          {
-            "types": [
-              "ext2",
-              "ext3",
-              "ext4"
-            ],
-            "from": "resize2fs(8), e2fsprogs 1.47.0",
-            "run": [
-              "resize2fs",
-              "{device}",
-              "{size}"
-            ]
-          },
-          {
-            "types": [
-              "btrfs"
-            ],
-            "from": "btrfs-filesystem(8), btrfs-progs 6.2",
-            "run": [
-              "btrfs",
-              "filesystem",
-              "resize",
-              "{size}",
-              "{mount}"
-            ]
-          },
-          {
-            "types": [
-              "ntfs"
-            ],
-            "from": "ntfsresize(8), ntfs-3g 2022.10.3",
-            "run": [
-              "ntfsresize",
-              "--size",
-              "{size-bytes}",
-              "{device}"
-            ]
-          },
-          {
-            "types": [
-              "swap"
-            ],
-            "from": "swapoff(8), util-linux 2.38.1",
-            "run": [
-              "swapoff",
-              "{device}"
-            ]
-          },
-          {
-            "types": [
-              "swap"
-            ],
-            "from": "mkswap(8), util-linux 2.38.1",
-            "run": [
-              "mkswap",
-              "{device}"
-            ]
-          },
-          {
-            "types": [
-              "swap"
-            ],
-            "from": "swapon(8), util-linux 2.38.1",
-            "run": [
-              "swapon",
-              "{device}"
-            ]
-          }
-        ]
-      },
-      "shrink-unmounted": {
         "commands": [
           {
             "types": [
