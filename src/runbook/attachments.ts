@@ -78,7 +78,9 @@ export function bring(
         early: true,
         after: [`grow ${volume}`],
       });
-    return { server, after: present(volume, server) };
+    // What a server runs from is free once that stands still, and then nothing is done in its guest.
+    const free = sides.bootBefore(server) === volume ? [`stop ${server}`] : [];
+    return { server, after: [...present(volume, server), ...free] };
   }
   if (sides.holdersAfter(volume).includes(server)) return { server, after: present(volume, server) };
   const taken = lentOut(draft, volume);

@@ -15,7 +15,7 @@ export const present = (volume: string, server: string): readonly string[] => [
 export function ready(carrier: Carrier, server: string | undefined): readonly string[] {
   if (carrier.kind === 'volume')
     return server === undefined
-      ? [`create ${carrier.name}`, `grow ${carrier.name}`]
+      ? ['create', 'grow', 'fill', 'copy-across'].map((kind) => `${kind} ${carrier.name}`)
       : [`create ${carrier.name}`, ...present(carrier.name, server)];
   return [
     `make-group ${carrier.name}`,

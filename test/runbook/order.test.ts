@@ -313,3 +313,42 @@ volume-groups: { g: { members: [${members}], file-systems: { /g: { size: 70 GiB,
     expect(moved(2).flatMap(({ snag }) => snag ?? [])).toContainEqual({ kind: 'no-slot', server: 's' });
   });
 });
+
+describe('a group made of volumes that nobody holds', () => {
+  it('waits for one that comes from another site', () => {
+    const volumes = (site: string, group: string): Files => ({
+      'storage/all.yaml': `volumes:
+  a: { size: 40 GiB, tier: bulk, site: north-quay }
+  b: { size: 40 GiB, tier: bulk, site: ${site} }
+${group}`,
+    });
+    const { steps } = branch(
+      volumes('south-quay', ''),
+      volumes('north-quay', 'volume-groups: { g: { members: [a, b] } }\n'),
+    );
+    const made = steps.find(({ key }) => key === 'make-group g');
+    const copied = steps.find(({ key }) => key === 'copy-across b');
+    expect(made?.after).toContain(copied?.number);
+  });
+});
+
+describe('a volume that its server runs from, and that is to take over a full group there', () => {
+  const files = (power: string, boot: string, member: string): Files => ({
+    'storage/all.yaml': `servers: { s: { power: ${power}, guest: linux-lvm${boot} } }
+volumes: { a: { size: 40 GiB, tier: bulk }, root: { size: 40 GiB, tier: bulk } }
+attachments: [{ volume: ${member}, server: s }]
+volume-groups: { g: { members: [${member}], file-systems: { /g: { size: 30 GiB, type: xfs } } } }
+`,
+  });
+
+  it('is free once the server stands still, and then nothing is done in its guest: a circle', () => {
+    const { steps } = branch(files('running', ', boot: root', 'a'), files('stopped', '', 'root'));
+    const joined = steps.find(({ key }) => key === 'join g root');
+    const stopped = steps.find(({ key }) => key === 'stop s');
+    const snags = steps.flatMap(({ snag, number }) => (snag === undefined ? [] : [{ snag, number }]));
+    expect(snags).toHaveLength(1);
+    const [only] = snags;
+    expect([joined?.number, stopped?.number]).toContain(only?.number);
+    expect(only?.snag.kind).toBe('circle');
+  });
+});

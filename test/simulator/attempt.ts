@@ -36,14 +36,20 @@ export function whenUp(world: World, step: Step): string | undefined {
   const own = step.server === undefined ? undefined : world.servers.get(step.server);
   // It is mounted when somebody holds it.
   if (own === undefined && step.procedure.startsWith('mount')) return undefined;
-  const idle = [...world.disks.values(), ...world.old.values()].filter(({ holders }) =>
-    [...holders].every((name) => world.server(name).power === 'stopped'),
-  );
   // One server gets at what is at one site.
-  const group = world.groups.get(step.words.group ?? '');
-  const sites = new Set(group === undefined ? [] : world.membersOf(group).map(({ site }) => site));
-  if (own === undefined && sites.size > 1)
-    return `members of ${step.words.group} are at ${[...sites].join(' and ')}`;
+  const { group: name = '', volume = '', on = '' } = step.words;
+  const group = world.groups.get(name) ?? world.groups.get(on);
+  const disks = [
+    ...(group === undefined ? [] : world.membersOf(group)),
+    ...[volume, on].flatMap((each) => world.disks.get(each) ?? []),
+  ];
+  const [site, ...others] = new Set(disks.map((disk) => disk.site));
+  if (own === undefined && others.length > 0)
+    return `what it is about is at ${[site, ...others].join(' and ')}`;
+  const idle = world
+    .all()
+    .filter((disk) => disk.site === (site ?? disk.site))
+    .filter(({ holders }) => [...holders].every((each) => world.server(each).power === 'stopped'));
   const holders = idle.map((disk) => [...disk.holders]);
   const server = own ?? lent(world, idle);
   server.power = 'running';
@@ -54,7 +60,7 @@ export function whenUp(world: World, step: Step): string | undefined {
       group.activeOn.add(server.name);
   }
   // Nothing is in use there but what the step needs mounted.
-  const { on = '', mount = '' } = step.words;
+  const { mount = '' } = step.words;
   const needsMount = step.procedure === 'grow-mounted' || step.procedure === 'shrink-mounted';
   const refused = refusal(() => {
     if (needsMount || step.procedure.startsWith('unmount')) {

@@ -341,14 +341,19 @@ function inGuest(world: World, { procedure, words, subject }: Step, guest: Serve
       };
       // All or nothing.
       const members = names(words.members).map(seen);
-      for (const member of members) free(member, procedure === 'make-group-over');
-      for (const member of members) join(member, made, procedure === 'make-group-over');
+      for (const member of members) {
+        free(member, procedure === 'make-group-over');
+        idle(member);
+      }
+      const [site, ...others] = new Set(members.map((member) => member.site));
+      if (others.length > 0) refuse(`its members are at ${[site, ...others].join(' and ')}`);
+      for (const member of members) join(world, member, made, true);
       world.groups.set(name, made);
       return;
     }
     case 'join-group':
     case 'join-group-over':
-      join(seen(volume), active(), procedure === 'join-group-over');
+      join(world, idle(seen(volume)), active(), procedure === 'join-group-over');
       return;
     case 'leave-group':
       leave(world, world.disk(volume), active());
@@ -357,7 +362,7 @@ function inGuest(world: World, { procedure, words, subject }: Step, guest: Serve
       const made = fresh(world, volume);
       if (!guest.seen.has(made)) refuse(`${guest.name} does not see the smaller ${volume}`);
       const old = world.disk(volume);
-      made.content = { kind: 'member', group: active(), size: made.size };
+      join(world, made, active(), false);
       leave(world, old, active());
       swapNames(world, volume);
       return;
@@ -541,8 +546,11 @@ function free({ name, content }: Disk, over: boolean): void {
   if (content.kind !== 'nothing' && !over) refuse(`something is on ${name}`);
 }
 
-function join(disk: Disk, group: Group, over: boolean): void {
+function join(world: World, disk: Disk, group: Group, over: boolean): void {
   free(disk, over);
+  const far = world.membersOf(group).find(({ site }) => site !== disk.site);
+  if (far !== undefined)
+    refuse(`${disk.name} is at ${disk.site}, and ${far.name} in ${group.name} at ${far.site}`);
   disk.content = { kind: 'member', group, size: disk.size };
 }
 

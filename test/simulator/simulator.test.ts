@@ -10,9 +10,10 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { ChangeKind } from '../../src/change/change.ts';
 import { compareEstates } from '../../src/change/compare.ts';
 import { Plan } from '../../src/runbook/plan.ts';
-import { assembled } from '../estate/builder.ts';
+import { assembled, type Files } from '../estate/builder.ts';
 import { pairs } from './estates.ts';
 import { playMany } from './many.ts';
+import { played } from './played.ts';
 
 const seed = 20261120;
 
@@ -113,6 +114,28 @@ describe('the simulator', () => {
       ),
     );
   }, 60_000);
+
+  it('refuses a plan that takes into a group what its server runs from', () => {
+    const files = (server: object, member: string): Files => ({
+      'storage/all.yaml': JSON.stringify({
+        servers: { s: { guest: 'linux-lvm', ...server } },
+        volumes: { a: { size: '40 GiB', tier: 'bulk' }, root: { size: '40 GiB', tier: 'bulk' } },
+        attachments: [{ volume: member, server: 's' }],
+        'volume-groups': {
+          g: { members: [member], 'file-systems': { '/g': { size: '30 GiB', type: 'xfs' } } },
+        },
+      }),
+    });
+    const pair = [
+      files({ power: 'running', boot: 'root' }, 'a'),
+      files({ power: 'stopped' }, 'root'),
+    ] as const;
+    const spare = { slots: 2, quota: undefined };
+    expect(played(pair, spare)?.snag?.kind).toBe('circle');
+    expect(played(pair, spare)?.faults).toEqual([]);
+    forgetting(/^join /, /^stop /);
+    expect(played(pair, spare)?.faults).toEqual([expect.stringMatching(/root is in use on s$/)]);
+  });
 
   it('refuses a plan that counts neither attachment slots nor quotas', () => {
     const honest = Plan.prototype.inOrder;
