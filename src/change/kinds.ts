@@ -321,6 +321,21 @@ export type LosingChange = ChangeOf<KindWhere<'loss', 'none'>>;
 /** A change for which a server is stopped. */
 export type StoppingChange = ChangeOf<KindWhere<'stops', 'nothing'>>;
 
+const bringers = [
+  'server-created',
+  'server-adopted',
+  'volume-created',
+  'volume-adopted',
+  'group-created',
+  'group-adopted',
+] as const satisfies readonly ChangeKind[];
+
+/** A server, a volume or a group that main does not have: created, or there already and only declared. */
+export type BringingChange = ChangeOf<(typeof bringers)[number]>;
+
+export const brings = (change: Change): change is BringingChange =>
+  bringers.some((kind) => kind === change.kind);
+
 export function lossOf(change: Change): Loss | undefined {
   const { loss } = rowOf(change);
   return loss === 'none' ? undefined : loss(change);

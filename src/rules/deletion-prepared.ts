@@ -1,9 +1,9 @@
 import { cautions, counted } from '../base/wording.ts';
 import type { Change, Wiped } from '../change/change.ts';
-import type { LosingChange } from '../change/kinds.ts';
+import { type BringingChange, brings, type LosingChange } from '../change/kinds.ts';
 import { lossesOf } from '../change/losses.ts';
 import { daysBetween } from '../estate/dates.ts';
-import type { Estate, FileSystem, Retired, Volume } from '../estate/estate.ts';
+import type { Estate, FileSystem, Retired, Volume, VolumeGroup } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
 import type { ChangeRule } from './rule.ts';
 
@@ -124,16 +124,16 @@ retired:
 function calledOtherwise(change: LosingChange, changes: readonly Change[]): string {
   if (change.kind !== 'volume-deleted' && change.kind !== 'group-deleted') return '';
   const { before } = change;
-  const heir = changes.flatMap((each) => {
-    if (each.kind === 'volume-created' || each.kind === 'volume-adopted')
-      return before.kind === 'volume' && each.after.size === before.size ? each.after : [];
-    if (each.kind === 'group-created' || each.kind === 'group-adopted')
-      return before.kind === 'volume-group' ? each.after : [];
-    return [];
-  })[0];
+  const heir = changes.flatMap((each) => (brings(each) && isLike(before, each.after) ? each.after : []))[0];
   return heir === undefined
     ? ''
     : `If ${heir.name} is the same ${before.kind.replace('-', ' ')} under another name, write formerly: ${before.name} on it; nothing is deleted then. `;
+}
+
+/** As large, or on as many members: it may well be the same. */
+function isLike(before: Volume | VolumeGroup, after: BringingChange['after']): boolean {
+  if (before.kind === 'volume') return after.kind === 'volume' && after.size === before.size;
+  return after.kind === 'volume-group' && after.members.length === before.members.length;
 }
 
 /** What is made smaller is not deleted, which is refused for itself, and must not stand for what is. */

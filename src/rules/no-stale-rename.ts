@@ -1,6 +1,6 @@
 import { offer } from '../base/nearest.ts';
 import { at } from '../base/problem.ts';
-import type { Change, ChangeKind, ChangeOf } from '../change/change.ts';
+import { type BringingChange, brings } from '../change/kinds.ts';
 import { type Estate, subjectKey } from '../estate/estate.ts';
 import type { StateRule } from './rule.ts';
 import { subjectRef } from './subject-ref.ts';
@@ -62,7 +62,7 @@ export const noStaleRename: StateRule<'no-stale-rename'> = {
   checkChanges: () =>
     function* ({ changes, base }) {
       for (const change of changes) {
-        if (!isNew(change) || change.after.formerly === undefined) continue;
+        if (!brings(change) || change.after.formerly === undefined) continue;
         const { kind, name, formerly, fields, place } = change.after;
         const known = namesOf(base.estate, kind);
         if (known.includes(formerly)) continue;
@@ -77,27 +77,7 @@ export const noStaleRename: StateRule<'no-stale-rename'> = {
     },
 };
 
-type NewThing = ChangeOf<
-  | 'server-created'
-  | 'server-adopted'
-  | 'volume-created'
-  | 'volume-adopted'
-  | 'group-created'
-  | 'group-adopted'
->;
-
-const creations: ReadonlySet<ChangeKind> = new Set<NewThing['kind']>([
-  'server-created',
-  'server-adopted',
-  'volume-created',
-  'volume-adopted',
-  'group-created',
-  'group-adopted',
-]);
-
-const isNew = (change: Change): change is NewThing => creations.has(change.kind);
-
-function namesOf(estate: Estate, kind: NewThing['after']['kind']): readonly string[] {
+function namesOf(estate: Estate, kind: BringingChange['after']['kind']): readonly string[] {
   switch (kind) {
     case 'server':
       return [...estate.servers.keys()];
