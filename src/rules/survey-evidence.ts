@@ -2,6 +2,7 @@
 import { listed } from '../base/wording.ts';
 import type { Change } from '../change/change.ts';
 import { daysBetween } from '../estate/dates.ts';
+import type { Volume } from '../estate/estate.ts';
 import type { SurveyComparison, Surveys } from '../survey/compare.ts';
 import type { Difference } from '../survey/difference.ts';
 import type { Level, Violation } from './rule.ts';
@@ -34,6 +35,26 @@ export function newestOf(
   ]
     .sort()
     .at(-1);
+}
+
+/** Likewise, of what nothing is done to: of disks that are alike it need not be known which of them it is. */
+export function seenOf(
+  volume: Volume | undefined,
+  compared: SurveyComparison,
+  surveys: Surveys,
+): string | undefined {
+  if (volume === undefined) return undefined;
+  const { candidates, rowCandidates } = compared.matches;
+  const alike = (candidates.get(volume.name) ?? []).filter(({ disk }) => disk.size === volume.size);
+  const listed = (rowCandidates.get(volume.name) ?? []).some(({ size }) => size === volume.size);
+  return (
+    newestOf(volume.name, compared, surveys) ??
+    alike
+      .map(({ survey }) => survey.at)
+      .sort()
+      .at(-1) ??
+    (listed ? surveys.provider?.at : undefined)
+  );
 }
 
 export function* ageOf(

@@ -8,7 +8,7 @@ import { type Bytes, exactSize } from '../estate/size.ts';
 import { compareSurveys, type SurveyComparison, type Surveys } from '../survey/compare.ts';
 import type { Difference } from '../survey/difference.ts';
 import { type ChangeRule, levels, type Violation } from './rule.ts';
-import { type Asked, ageOf, isGone, newestOf, shownIn, untoldHolders } from './survey-evidence.ts';
+import { type Asked, ageOf, isGone, newestOf, seenOf, shownIn, untoldHolders } from './survey-evidence.ts';
 import type { ChangeView } from './view.ts';
 
 export const surveyedAsDeclared: ChangeRule<'surveyed-as-declared'> = {
@@ -145,7 +145,13 @@ function* adoptedFaults(view: ChangeView, surveys: Surveys, asked: Asked): Itera
       };
     }
     if (kind === 'volume' && different.every((each) => each.kind !== 'not there'))
-      yield* ageOf(change, name, 'which is declared as existing', newestOf(name, compared, surveys), asked);
+      yield* ageOf(
+        change,
+        name,
+        'which is declared as existing',
+        seenOf(there.volumes.get(name), compared, surveys),
+        asked,
+      );
   }
 }
 

@@ -28,9 +28,12 @@ export function ownSystem(survey: Survey, disk: SurveyedDevice, boots: boolean):
     : { mount, type: chosen.type };
 }
 
-/** As it is written on the volume; a mount point that is no plain word stays one in YAML. */
+/**
+ * As it is written on a volume that main has already: without the mark it would be made over what is there. A mount point
+ * that is no plain word stays one in YAML.
+ */
 export const asWritten = ({ mount, type }: OwnSystem): string =>
-  `file-system: { mount: ${/^[A-Za-z0-9/._-]+$/.test(mount) ? mount : JSON.stringify(mount)}, type: ${type} }`;
+  `file-system: { existing: true, mount: ${/^[A-Za-z0-9/._-]+$/.test(mount) ? mount : JSON.stringify(mount)}, type: ${type} }`;
 
 /**
  * What is on volumes that are declared blank. A boot volume may be declared without what it starts from, and what lies

@@ -324,7 +324,7 @@ describe('a volume that the provider’s list alone told of', () => {
 
   it('is told so in words that stay one value in YAML, whatever the mount point is called', () => {
     expect(asWritten({ mount: '/a, type: ext4 }, x: { y', type: 'xfs' })).toBe(
-      'file-system: { mount: "/a, type: ext4 }, x: { y", type: xfs }',
+      'file-system: { existing: true, mount: "/a, type: ext4 }, x: { y", type: xfs }',
     );
   });
 });

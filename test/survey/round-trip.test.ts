@@ -15,7 +15,17 @@ import { readProviderList, together } from '../../src/survey/provider-list.ts';
 import { readProviderSurvey } from '../../src/survey/provider-survey.ts';
 import { readSurvey } from '../../src/survey/survey.ts';
 import { surveyAsText, surveyOf } from '../../src/survey/survey-of.ts';
-import { assembled, documentOf, estateOf, pricesOf, settingsOf, today, valueIn } from '../estate/builder.ts';
+import {
+  assembled,
+  documentOf,
+  estateOf,
+  type Files,
+  judgedFiles,
+  pricesOf,
+  settingsOf,
+  today,
+  valueIn,
+} from '../estate/builder.ts';
 import { pairs } from '../simulator/estates.ts';
 import { playProvider, playServers, providerFields, type Shape } from './player.ts';
 
@@ -49,26 +59,37 @@ const laidOut = (text: string, layout: string): string =>
           `"members":${members},"file-systems":${systems.replaceAll(/"[0-9]+ GiB"/g, '"1001 MiB"')}`,
       );
 
-/** What `survey add` and `survey provider` would keep, read again. */
-function surveysOf(estate: Estate, shape: Shape, hasProvider: boolean): Surveys {
-  const servers = playServers(estate, shape).map(({ server, text }) => {
+/** What `survey add` and `survey provider` keep. */
+function surveyFiles(estate: Estate, shape: Shape, hasProvider: boolean): Files {
+  const files: Record<string, string> = {};
+  for (const { server, text } of playServers(estate, shape)) {
     const { survey, unseen } = valueIn(surveyOf(valueIn(readGathered(Buffer.from(text), server)), server));
     expect(unseen).toEqual([]);
-    return valueIn(readSurvey(documentOf(surveyAsText(survey), `surveys/${server}.json`)));
-  });
-  if (!hasProvider || estate.volumes.size === 0) return { servers, provider: undefined };
+    files[`surveys/${server}.json`] = surveyAsText(survey);
+  }
+  if (!hasProvider || estate.volumes.size === 0) return files;
   const list = valueIn(
     readProviderList(playProvider(estate), 'list.json', providerFields, '2026-11-20T06:00:00Z'),
   );
   expect([...list.unknown]).toEqual([]);
-  const kept = valueIn(together([list.survey], list.survey.at));
+  return { ...files, [providerFile]: jsonText(valueIn(together([list.survey], list.survey.at))) };
+}
+
+const providerFile = 'surveys/provider.json';
+
+/** The same, read again. */
+function readAgain(files: Files): Surveys {
+  const { [providerFile]: list, ...servers } = files;
   return {
-    servers,
-    provider: valueIn(readProviderSurvey(documentOf(jsonText(kept), 'surveys/provider.json'))),
+    servers: Object.entries(servers).map(([path, text]) => valueIn(readSurvey(documentOf(text, path)))),
+    provider: list === undefined ? undefined : valueIn(readProviderSurvey(documentOf(list, providerFile))),
   };
 }
 
-const prices = pricesOf(`from: 2026-01-01
+const surveysOf = (estate: Estate, shape: Shape, hasProvider: boolean): Surveys =>
+  readAgain(surveyFiles(estate, shape, hasProvider));
+
+const priceList = `from: 2026-01-01
 currency: EUR
 tiers:
   bulk: { rate: "0.045", per: GiB-month }
@@ -76,7 +97,8 @@ tiers:
 server-types:
   small: { running: "0.031", stopped: "0.004" }
   large: { running: "0.062", stopped: "0.008" }
-`);
+`;
+const prices = pricesOf(priceList);
 const nothing = estateOf('volumes: {}');
 
 const declaredFrom = (surveys: Surveys): Estate => adopted({}, surveys).estate;
@@ -98,7 +120,10 @@ function adopted(files: Readonly<Record<string, string>>, surveys: Surveys) {
     const document = parseDocument(text);
     for (const { volume, system } of without)
       if (volume.place.file === path)
-        document.setIn(['volumes', volume.name, 'file-system'], document.createNode({ ...system }));
+        document.setIn(
+          ['volumes', volume.name, 'file-system'],
+          document.createNode({ existing: true, ...system }),
+        );
     return [path, document.toString()];
   });
   const all: Readonly<Record<string, string>> = {
@@ -220,6 +245,44 @@ describe('what an estate’s own tools say of it', () => {
       { numRuns: 150 },
     );
     expect(servers).toBeGreaterThan(100);
+  });
+
+  it('is adopted server by server under surveyed-as-declared, which asks only for servers that are still to be declared', async () => {
+    const policy = {
+      'ullage.yaml': 'currency: EUR\n',
+      'prices/2026.yaml': priceList,
+      'policies/storage.yaml': 'rules: [ { rule: surveyed-as-declared, missing: error } ]\n',
+    };
+    let passed = 0;
+    await fc.assert(
+      fc.asyncProperty(fc.boolean(), shapes, fc.gen(), async (hasIds, shape, gen) => {
+        const estate = gen(() => estates(hasIds));
+        const files = surveyFiles(estate, shape, hasIds);
+        const [kept, surveys] = [{ ...policy, ...files }, readAgain(files)];
+        let main = adopted({}, { servers: [], provider: undefined }).files;
+        for (let count = 1; count <= surveys.servers.length; count++) {
+          const shown = { servers: surveys.servers.slice(0, count), provider: surveys.provider };
+          const next = adopted(main, shown);
+          const before = Object.keys(main).length === 0 ? { 'storage/none.yaml': 'volumes: {}\n' } : main;
+          const { verdict, findings, changes } = await judgedFiles(
+            { ...kept, ...before },
+            { ...kept, ...next.files },
+          );
+          // Nothing is made or attached of what is there.
+          expect(changes.map(({ kind }) => kind).filter((kind) => !kind.endsWith('-adopted'))).toEqual([]);
+          const open = leftToSay(next.estate, shown);
+          const others = findings.flatMap(({ message }) =>
+            open.some((each) => message.endsWith(each)) ? [] : [message],
+          );
+          expect(others).toEqual([]);
+          expect(verdict).toBe(findings.length === 0 ? 'pass' : 'fail');
+          passed += verdict === 'pass' ? 1 : 0;
+          main = next.files;
+        }
+      }),
+      { numRuns: 100, endOnFailure: true },
+    );
+    expect(passed).toBeGreaterThan(50);
   });
 
   it('has each of two swap areas of a group', () => {
