@@ -36,13 +36,17 @@ export function exchangeOf(sides: Sides, name: string): Exchange | undefined {
   return { place: late && homes.includes(server) && sides.runsAfter(server) ? 'late' : 'here', server };
 }
 
-/** Extents are moved within a site: a volume at another is not attached where the group is. */
+/** Extents are moved within a site: a volume at another is not attached where the group is worked on. */
 export function isApart(sides: Sides, { name, members }: VolumeGroup): boolean {
+  const carrier: Carrier = { kind: 'volume-group', name };
+  const server = sides.worksAt(carrier);
+  const comesWhole = server !== undefined && !sides.carrierHoldersBefore(carrier).includes(server);
+  const after = (member: string): string | undefined => sides.head.volumes.get(member)?.site;
   const was = sides.membersBefore(name).flatMap((member) => {
     const before = sides.base.volumes.get(sides.baseName('volumes', member));
-    return before === undefined ? [] : [before.site];
+    return before === undefined ? [] : [comesWhole ? after(member) : before.site];
   });
-  return members.some((member) => !was.includes(sides.head.volumes.get(member)?.site));
+  return members.some((member) => !was.includes(after(member)));
 }
 
 /** An exchange that is done before the group goes anywhere. */

@@ -352,3 +352,36 @@ volume-groups: { g: { members: [${member}], file-systems: { /g: { size: 30 GiB, 
     expect(only?.snag.kind).toBe('circle');
   });
 });
+
+describe('a full group that goes to another site and has a member changed there', () => {
+  const at = (site: string, held: string, members: string): Files => ({
+    'storage/all.yaml': `servers: { s: { site: south-quay, power: running, guest: linux-lvm } }
+volumes:
+${['a', 'b', 'c'].map((name) => `  ${name}: { size: 40 GiB, tier: bulk, site: ${site} }\n`).join('')}attachments: [${held}]
+volume-groups: { g: { members: [${members}], file-systems: { /g: { size: 70 GiB, type: xfs } } } }
+`,
+  });
+  const everyone = ['a', 'b', 'c'].map((volume) => `{ volume: ${volume}, server: s }`);
+  const steps = (held: readonly string[]): readonly Step[] =>
+    branch(at('north-quay', '', 'a, b'), at('south-quay', held.join(', '), 'b, c')).steps;
+
+  it('goes there with all that it had, where the old member comes as well', () => {
+    const all = steps(everyone);
+    expect(all.flatMap(({ snag }) => snag ?? [])).toEqual([]);
+    const named = (name: string): Step => {
+      const found = all.find(({ key }) => key === name);
+      if (found === undefined) throw new Error(`no step ${name}`);
+      return found;
+    };
+    const first = waitsFor(all, named('leave g a'));
+    for (const each of ['copy-across a', 'copy-across b', 'activate g s', 'join g c'])
+      expect(first, each).toContain(named(each).number);
+  });
+
+  it('has its members apart where the old one is not attached there', () => {
+    expect(steps(everyone.slice(1)).flatMap(({ snag }) => snag ?? [])).toContainEqual({
+      kind: 'apart',
+      group: 'g',
+    });
+  });
+});
