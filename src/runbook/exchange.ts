@@ -79,25 +79,30 @@ export function holdsWithout(sides: Sides, name: string): boolean {
   return canKeep(sides, before, after, sizes);
 }
 
-/** Whether a group can hold all that stays in it, with the members that it has once those acts are done. */
-export function holdsOnTheWay(sides: Sides, name: string, isDone: (key: string) => boolean): boolean {
+/** Whether an act is done; one that nobody wants is not. */
+export type ActState = 'unwanted' | 'open' | 'done';
+
+/** Whether a group can hold all that stays in it, with the members that it has by then. */
+export function holdsOnTheWay(sides: Sides, name: string, stateOf: (key: string) => ActState): boolean {
   const before = sides.carrierBefore({ kind: 'volume-group', name });
   const after = sides.head.groups.get(name);
   if (before?.kind !== 'volume-group' || after === undefined) return true;
-  const changed = (member: string): boolean =>
-    [`grow-member ${member}`, `replaced ${member}`, `fill ${member}`, `copy-across ${member}`].every(isDone);
+  const isOpen = (key: string): boolean => stateOf(key) === 'open';
   const sizeOf = (member: string): Bytes => {
-    const [was, is] = [
-      sides.base.volumes.get(sides.baseName('volumes', member))?.size,
-      sides.head.volumes.get(member)?.size,
-    ];
-    return (changed(member) ? is : was) ?? was ?? noBytes;
+    const was = sides.base.volumes.get(sides.baseName('volumes', member))?.size ?? noBytes;
+    const is = sides.head.volumes.get(member)?.size;
+    if (is === undefined || !after.members.includes(member)) return was;
+    const isChanged =
+      is < was
+        ? !['replaced', 'fill', 'copy-across'].some((kind) => isOpen(`${kind} ${member}`))
+        : ['grow-member', 'copy-across'].some((kind) => stateOf(`${kind} ${member}`) === 'done');
+    return isChanged ? is : was;
   };
   const staying = sides
     .membersBefore(name)
-    .filter((member) => after.members.includes(member) || !isDone(`leave ${name} ${member}`));
+    .filter((member) => after.members.includes(member) || isOpen(`leave ${name} ${member}`));
   const joined = (sides.joined.get(name) ?? []).flatMap(({ volume }) =>
-    isDone(`join ${name} ${volume}`) ? (sides.head.volumes.get(volume)?.size ?? noBytes) : [],
+    isOpen(`join ${name} ${volume}`) ? [] : (sides.head.volumes.get(volume)?.size ?? noBytes),
   );
   return canKeep(sides, before, after, [...staying.map(sizeOf), ...joined]);
 }

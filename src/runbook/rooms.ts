@@ -120,7 +120,10 @@ export function roomIn(
       return left < 0n ? 0n : left;
     }
     case 'group':
-      return (done) => holdsOnTheWay(sides, shared.group, (key) => !isWanted(key) || done.has(key));
+      return (done) =>
+        holdsOnTheWay(sides, shared.group, (key) =>
+          done.has(key) ? 'done' : isWanted(key) ? 'open' : 'unwanted',
+        );
   }
 }
 

@@ -282,38 +282,6 @@ ${['a', 'b', 'c', 'd'].map((name) => `  - { volume: ${name}, server: s }\n`).joi
   });
 });
 
-describe('a full group that has two members changed for two others', () => {
-  const plates = (members: string, slots: number): string => `
-servers: { s: { power: running, guest: linux-lvm, attachment-slots: ${slots} } }
-volumes:
-${['a', 'b', 'c', 'd'].map((name) => `  ${name}: { size: 40 GiB, tier: bulk }\n`).join('')}attachments: [${members
-    .split(', ')
-    .map((volume) => `{ volume: ${volume}, server: s }`)
-    .join(', ')}]
-volume-groups: { g: { members: [${members}], file-systems: { /g: { size: 70 GiB, type: xfs } } } }
-`;
-  const moved = (slots: number): readonly Step[] => {
-    const file = (text: string): Files => ({ 'storage/all.yaml': text });
-    return branch(file(plates('a, b', slots)), file(plates('c, d', slots))).steps;
-  };
-  const keys = (steps: readonly Step[]): readonly string[] =>
-    steps.flatMap(({ key }) => (/^(join|leave) /.test(key) ? key.replace(' g ', ' ') : []));
-
-  it('is extended over both where there is a slot for each, and has the data moved to both', () => {
-    expect(keys(moved(4))).toEqual(['join c', 'join d', 'leave a', 'leave b']);
-  });
-
-  it('changes one after the other where there is a slot for one', () => {
-    const steps = moved(3);
-    expect(keys(steps)).toEqual(['join c', 'leave a', 'join d', 'leave b']);
-    expect(steps.flatMap(({ snag }) => snag ?? [])).toEqual([]);
-  });
-
-  it('has no order where there is none', () => {
-    expect(moved(2).flatMap(({ snag }) => snag ?? [])).toContainEqual({ kind: 'no-slot', server: 's' });
-  });
-});
-
 describe('a group made of volumes that nobody holds', () => {
   it('waits for one that comes from another site', () => {
     const volumes = (site: string, group: string): Files => ({
