@@ -14,12 +14,14 @@ const most = { packed: 3.5 * megabyte, unpacked: 12 * megabyte };
 
 /** Everything that a package is for; anything else is there by mistake. */
 const wanted: readonly RegExp[] = [
-  /^(?:package\.json|README\.md|LICENSE|CHANGELOG\.md)$/,
+  /^(?:package\.json|README\.md|LICENSE|CHANGELOG\.md|DEVELOPERS\.md)$/,
   /^dist\/(?:index\.js|index\.d\.ts|ullage\.cjs|THIRD-PARTY-NOTICES\.txt|sbom\.cdx\.json)$/,
   /^dist\/library\/[\w-]+\.js$/,
   /^dist\/parts\/[\w.-]+\.cjs$/,
   /^schema\/(?:[\w-]+\.json|README\.md)$/,
   /^src\/(?:API|cli\/README)\.md$/,
+  /^src\/survey\/gather\.sh$/,
+  /^\.github\/(?:SECURITY|action\/README)\.md$/,
   /^policies\/[\w-]+\.(?:yaml|md)$/,
   /^procedures\/[\w./-]+\.yaml$/,
 ];

@@ -3,6 +3,7 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import {
   cpSync,
+  existsSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
@@ -40,7 +41,7 @@ beforeAll(() => {
   // As a fresh clone has it: every file that git would keep, and none that a build has made.
   const clone = join(folder, 'clone');
   const files = run('git', ['ls-files', '-z', '--cached', '--others', '--exclude-standard'], top).split('\0');
-  for (const file of files.filter((each) => each !== '' && !each.startsWith('.github/action/'))) {
+  for (const file of files.filter((each) => each !== '' && !/^\.github\/action\/(?!README)/.test(each))) {
     mkdirSync(dirname(join(clone, file)), { recursive: true });
     try {
       cpSync(join(top, file), join(clone, file));
@@ -113,6 +114,20 @@ rules:
 };
 
 describe('the packed package', () => {
+  it('has every page and file that its pages link to', () => {
+    const pages = readdirSync(installed, { recursive: true, encoding: 'utf8' }).filter((path) =>
+      path.endsWith('.md'),
+    );
+    expect(pages).toContain('README.md');
+    const dead = pages.flatMap((page) =>
+      [...readFileSync(join(installed, page), 'utf8').matchAll(/\]\(([^)\s#]+)(?:#[^)\s]*)?\)/g)]
+        .map(([, target = '']) => target)
+        .filter((target) => !/^[a-z]+:/.test(target) && !existsSync(join(installed, dirname(page), target)))
+        .map((target) => `${page}: ${target}`),
+    );
+    expect(dead).toEqual([]);
+  });
+
   it('judges estates as a library', () => {
     writeFileSync(join(folder, 'site/office.js'), office);
     // A volume grows, and one shrinks: 40 and 50 GiB at 0.045 each a month.
