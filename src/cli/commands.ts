@@ -198,6 +198,10 @@ const rules = (above: Command, { finish }: Sink): Command =>
       'List the rules, or explain the ones named: what each refuses, why, its parameters, and what to do about a finding.',
     )
     .argument('[names...]', 'rules to explain in full')
+    .option(
+      '--pack <name>',
+      'what a pack that ships with Ullage holds in place of the rules: starter or strict',
+    )
     .addOption(
       oneOf<RuleFormat>('--format <format>', 'what to print', {
         text: true,
@@ -205,7 +209,10 @@ const rules = (above: Command, { finish }: Sink): Command =>
         json: true,
       }).default('text'),
     )
-    .addHelpText('after', '\nExamples:\n  ullage rules\n  ullage rules no-shrink growth-step')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  ullage rules\n  ullage rules no-shrink growth-step\n  ullage rules --pack starter',
+    )
     .action(async (names: readonly string[], flags: RuleFlags) =>
       finish((await import('./rules.ts')).runRules(names, flags)),
     );

@@ -108,7 +108,7 @@ function parameterProblems(
 }
 
 /** The names of the packs that ship. */
-const shippedNames: readonly string[] = Object.keys(shippedPacks);
+export const shippedNames: readonly string[] = Object.keys(shippedPacks);
 
 /** A pack that ships with Ullage. */
 export const shippedPack = (name: string): RulePack | undefined =>

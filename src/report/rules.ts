@@ -1,4 +1,6 @@
 /** What the rules say of themselves, as text, Markdown or JSON: nothing here is written twice. */
+import { counted } from '../base/wording.ts';
+import type { PolicyRule } from '../policy/policy.ts';
 import type { Example } from '../rules/example.ts';
 import type { Parameter, Rule } from '../rules/rule.ts';
 import { shownTable } from './cells.ts';
@@ -6,6 +8,7 @@ import { drawReport, type Screen } from './draw.ts';
 import { markdownAdvice, markdownText } from './markdown-text.ts';
 import { sentence, words } from './model/blocks.ts';
 import type { Block, Section, Table } from './model/model.ts';
+import { parametersOf } from './model/parameters.ts';
 import { markdownTable } from './table.ts';
 
 export type RuleFormat = 'text' | 'markdown' | 'json';
@@ -30,6 +33,36 @@ export function reportRules(rules: readonly Rule[], format: RuleFormat, screen: 
             { title: '', blocks: [sentence('`ullage rules NAME` explains one of them in full.')] },
             ...rules.map(({ name, refuses }) => titled(name, sentence(refuses))),
           ],
+        },
+        screen,
+      );
+  }
+}
+
+/** A pack that ships: each of its entries as it applies, in order of name. */
+export function reportPack(
+  pack: string,
+  rules: readonly PolicyRule[],
+  format: RuleFormat,
+  screen: Screen,
+): string {
+  const entries: Table = {
+    columns: [words('name'), words('rule'), words('level'), words('parameters')],
+    rows: rules.map(({ name, entry, level }) => [name, entry.rule, level, parametersOf(entry)]),
+  };
+  const use = `Use it in a pack of your own with \`use: [${pack}]\`; an entry of yours takes the place of the one of the same name. \`ullage rules RULE\` explains a rule.`;
+  switch (format) {
+    case 'json':
+      return json(rules.map(({ name, entry, level }) => ({ name, ...entry, level })));
+    case 'markdown':
+      return `${markdownAdvice(use)}\n\n${markdownOf(entries)}\n`;
+    case 'text':
+      return drawReport(
+        {
+          tone: 'plain',
+          headline: `The pack ${pack}: ${counted(rules.length, 'entry', 'entries')}`,
+          fields: [],
+          sections: [{ title: '', blocks: [sentence(use), { kind: 'table', table: entries }] }],
         },
         screen,
       );

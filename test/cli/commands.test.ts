@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { Decimal } from 'decimal.js';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { shippedNames } from '../../src/policy/pack.ts';
 import { ruleNames } from '../../src/rules/registry.ts';
 import { buildDemo, demoDay } from '../demo/gannet-point.ts';
 import { makeRepository, removeRepositories } from '../repository.ts';
@@ -246,6 +247,42 @@ describe('ullage rules', () => {
       const page = await ullage('rules', name);
       expect([page.code, page.out.includes('A branch that it refuses')]).toEqual([0, true]);
     }
+  });
+
+  it.each(shippedNames)('shows what the pack %s holds, as it applies', async (name) => {
+    const [list, table, json] = await Promise.all([
+      ullage('rules', '--help'),
+      ullage('rules', '--pack', name),
+      ullage('rules', '--pack', name, '--format', 'json'),
+    ]);
+    expect(list.out).toContain(name);
+    const repository = makeRepository({
+      files: { 'ullage.yaml': 'currency: EUR\n', 'policies/a.yaml': `use: [${name}]\n` },
+    });
+    const inForce = await ullage(
+      ...['audit', '--policy-on', demoDay, '--format', 'ndjson', '--repo', repository.dir],
+    );
+    const rows = inForce.out
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line));
+    expect(
+      JSON.parse(json.out).map(({ name, rule, level }: Record<string, string>) => [name, rule, level]),
+    ).toEqual(rows.map((row) => [row.name, row.rule, row.level]));
+    for (const { name, level, parameters } of rows) {
+      const row = table.out.split('\n').find((line) => line.trim().startsWith(`${name} `)) ?? '';
+      expect(row).toContain(level);
+      expect(row).toContain(parameters);
+    }
+  });
+
+  it('offers the nearest for a misspelt pack, and takes no rule beside one', async () => {
+    const { code, err } = await ullage('rules', '--pack', 'strickt');
+    expect([code, err]).toEqual([
+      2,
+      expect.stringContaining('Did you mean strict? The packs are starter, strict.'),
+    ]);
+    expect((await ullage('rules', 'no-shrink', '--pack', 'strict')).code).toBe(2);
   });
 
   it('offers the nearest for a misspelt one', async () => {

@@ -5,6 +5,7 @@ import { showSize } from '../../estate/size.ts';
 import { type RuleOrigin, writtenElsewhere } from '../../policy/policy.ts';
 import type { Revision } from '../../policy/revision.ts';
 import { listInForce } from '../../price/price-list.ts';
+import { parametersOf } from '../model/parameters.ts';
 import { type AuditTable, column, short } from './table.ts';
 
 /** The policy as one revision held it, on a day. */
@@ -43,17 +44,7 @@ export function policyTable(
     ],
     rows: [
       ...rules.map(({ name, entry, level, place, origin }) => {
-        const { rule, name: _name, level: _level, enabled: _enabled, ...parameters } = entry;
-        return [
-          'rule',
-          name,
-          rule,
-          level,
-          Object.entries(parameters)
-            .map(([key, value]) => `${key}: ${typeof value === 'string' ? value : JSON.stringify(value)}`)
-            .join(', '),
-          writtenAt(origin, at(place)),
-        ];
+        return ['rule', name, entry.rule, level, parametersOf(entry), writtenAt(origin, at(place))];
       }),
       ...inForce.map((waiver) => [
         'waiver',
