@@ -1,10 +1,10 @@
-import { cautions, counted } from '../base/wording.ts';
+import { cautions, listed } from '../base/wording.ts';
 import type { Change, Wiped } from '../change/change.ts';
 import { type BringingChange, brings, type LosingChange } from '../change/kinds.ts';
 import { lossesOf } from '../change/losses.ts';
-import { daysBetween } from '../estate/dates.ts';
-import type { Estate, FileSystem, Retired, Volume, VolumeGroup } from '../estate/estate.ts';
+import type { Estate, FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
+import { type Fault, recordFaults } from './loss-record.ts';
 import type { ChangeRule } from './rule.ts';
 
 const toPrepare =
@@ -12,6 +12,13 @@ const toPrepare =
 
 /** Only where something is made over what is there: nothing that is deleted is only being declared. */
 const toDeclare = 'Mark with existing: true what is already there and is only being declared.';
+
+/** Only what is not done yet. */
+function stillToDo(faults: readonly Fault[]): string {
+  const before = [...new Set(faults.flatMap((fault) => fault.before ?? []))];
+  const here = [...new Set(faults.flatMap((fault) => fault.here ?? []))];
+  return [...(before.length === 0 ? [] : [`In an earlier change, ${listed(before)}.`]), ...here].join(' ');
+}
 
 export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
   name: 'deletion-prepared',
@@ -76,13 +83,8 @@ retired:
   },
   check: (entry) =>
     function* ({ changes, base, head, on }) {
-      const record = (...names: readonly string[]): readonly string[] => {
-        const found = names.map((name) => recordOf(name, base.estate, head.estate, on));
-        const known = found.find((each) => typeof each === 'object');
-        return known === undefined
-          ? [found.find((each) => typeof each === 'string') ?? 'no entry under retired: gives a reason']
-          : recordFaults(known, entry['backup-within'], on);
-      };
+      const record: RecordFaults = (...names) =>
+        recordFaults(names, { base: base.estate, head: head.estate, on, within: entry['backup-within'] });
       for (const change of changes) {
         if (change.kind !== 'volume-edited') continue;
         const { before, after } = change;
@@ -104,16 +106,18 @@ retired:
           what,
           faults,
           atMost,
-          advice = 'wipes' in change
-            ? undefined
-            : `${calledOtherwise(change, changes)}${toPrepare} ${cautions}`,
+          advice = [
+            `${calledOtherwise(change, changes)}${stillToDo(faults)}`,
+            ...('wipes' in change ? [toDeclare] : []),
+            cautions,
+          ].join(' '),
         } = deletion;
         yield {
           subject: change.subject,
           ...(change.kind === 'member-joined' ? { facet: change.volume } : {}),
           place: change.place,
-          message: `${what}, and ${faults.join('; ')}`,
-          ...(advice === undefined ? {} : { advice }),
+          message: `${what}, and ${faults.map(({ says }) => says).join('; ')}`,
+          advice,
           ...(atMost === undefined ? {} : { atMost }),
         };
       }
@@ -142,14 +146,14 @@ const isNoShrink = ({ kind }: LosingChange): boolean =>
 
 interface Deletion {
   readonly what: string;
-  readonly faults: readonly string[];
+  readonly faults: readonly Fault[];
   /** What to do about it, where that is other than for a deletion. */
   readonly advice?: string;
   /** What may have been empty all along is warned of; what surely held something is refused. */
   readonly atMost?: 'warning';
 }
 
-type RecordFaults = (...names: readonly string[]) => readonly string[];
+type RecordFaults = (...names: readonly string[]) => readonly Fault[];
 
 function deletionOf(
   change: LosingChange,
@@ -224,7 +228,7 @@ function deletionOf(
         what: `volume group ${before.name} would be ${change.kind === 'group-deleted' ? 'dissolved' : 'rebuilt with another layout'}, without what ${lost.join(', ')} ${lost.length === 1 ? 'holds' : 'hold'}`,
         faults: [
           ...members.flatMap((volume) => keptFaults(volume, on, `its volume ${volume.name}`)),
-          ...new Set(before.fileSystems.flatMap(({ name }) => record(name, ...before.members))),
+          ...eachOnce(before.fileSystems.flatMap(({ name }) => record(name, ...before.members))),
         ],
       };
     }
@@ -251,13 +255,11 @@ function overwritten(
   const names = wipes.map(({ name }) => name);
   const held = wipes.flatMap(({ name, before }) => contentFaults(base, before, name));
   const kept = wipes.flatMap(({ name, before }) => keptFaults(before, on, name));
-  const recorded = [
-    ...new Set(
-      wipes.flatMap(({ name, before }) =>
-        record(name, ...systemsOn(base, before).map((system) => system.name)),
-      ),
+  const recorded = eachOnce(
+    wipes.flatMap(({ name, before }) =>
+      record(name, ...systemsOn(base, before).map((system) => system.name)),
     ),
-  ];
+  );
   return {
     what: `${names.join(', ')} ${names.length === 1 ? 'was' : 'were'} there before, and ${by} would overwrite any data on ${names.length === 1 ? 'it' : 'them'}`,
     // What surely holds something is released by a record of its backup; an attachment alone is no such sign.
@@ -269,27 +271,42 @@ function overwritten(
 const systemsOn = (base: Estate, volume: Volume): readonly FileSystem[] =>
   volume.fileSystem === undefined ? (base.groupOf.get(volume.name)?.fileSystems ?? []) : [volume.fileSystem];
 
+const eachOnce = (faults: readonly Fault[]): readonly Fault[] => [
+  ...new Map(faults.map((fault) => [`${fault.says} ${fault.here}`, fault])).values(),
+];
+
 /** What main itself says that a volume holds. */
-function contentFaults(base: Estate, volume: Volume, name: string): readonly string[] {
+function contentFaults(base: Estate, volume: Volume, name: string): readonly Fault[] {
   const group = base.groupOf.get(volume.name);
   const starting = (base.holders.get(volume.name) ?? []).filter(({ boot }) => boot);
   return [
-    ...starting.map(({ server }) => `${server} starts from ${name}`),
-    ...(volume.fileSystem === undefined ? [] : [`${name} holds the file system ${volume.fileSystem.mount}`]),
+    ...starting.map(({ server }) => ({ says: `${server} starts from ${name}` })),
+    ...(volume.fileSystem === undefined
+      ? []
+      : [{ says: `${name} holds the file system ${volume.fileSystem.mount}` }]),
     ...(group === undefined || group.fileSystems.length === 0
       ? []
       : [
-          `${name} is a member of the volume group ${group.name} and holds part of ${group.fileSystems.map(({ mount }) => mount).join(', ')}`,
+          {
+            says: `${name} is a member of the volume group ${group.name} and holds part of ${group.fileSystems.map(({ mount }) => mount).join(', ')}`,
+          },
         ]),
   ];
 }
 
 /** What a volume's own declaration says against losing what it holds. The retention date is still a day of keeping. */
-function keptFaults(volume: Volume, on: string, who = 'it'): readonly string[] {
+function keptFaults(volume: Volume, on: string, who = 'it'): readonly Fault[] {
   return [
-    ...(volume.protected ? [`${who} is protected`] : []),
+    ...(volume.protected
+      ? [{ says: `${who} is protected`, before: `remove the protection of ${volume.name}` }]
+      : []),
     ...(volume.retainUntil !== undefined && volume.retainUntil >= on
-      ? [`${who} is to be kept until ${volume.retainUntil}`]
+      ? [
+          {
+            says: `${who} is to be kept until ${volume.retainUntil}`,
+            before: `remove the retention date of ${volume.name} if it no longer applies`,
+          },
+        ]
       : []),
   ];
 }
@@ -299,59 +316,14 @@ function carriersOf(estate: Estate, { on }: FileSystem): readonly Volume[] {
   return names.flatMap((name) => estate.volumes.get(name) ?? []);
 }
 
-function holdersOf(base: Estate, volume: Volume, allowed: boolean): readonly string[] {
+function holdersOf(base: Estate, volume: Volume, allowed: boolean): readonly Fault[] {
   const holders = base.holders.get(volume.name) ?? [];
   if (allowed || holders.length === 0) return [];
+  const servers = holders.map(({ server }) => server).sort();
   return [
-    `main still attaches it to ${holders
-      .map(({ server }) => server)
-      .sort()
-      .join(', ')}`,
+    {
+      says: `main still attaches it to ${servers.join(', ')}`,
+      before: `detach ${volume.name} from ${listed(servers)}`,
+    },
   ];
-}
-
-/**
- * The record of the deletion that a branch makes, or why what is on record is none of it. A name may have been gone and
- * come again: what was on record while the thing was still there, or is dated before the name last went, is of an
- * earlier one.
- */
-function recordOf(name: string, base: Estate, head: Estate, on: string): Retired | string | undefined {
-  const earlier = base.retired.get(name) ?? [];
-  const records = head.retired.get(name) ?? [];
-  const gone = earlier.findLast((record) => record.on <= on)?.on ?? '';
-  const onThatDay = (list: readonly Retired[]): number => list.filter((record) => record.on === gone).length;
-  // A record that is but worded anew is still that of the earlier one.
-  const isEdited = onThatDay(records) <= onThatDay(earlier);
-  const own = records.filter(
-    (record) => !earlier.some((known) => sameRecord(known, record)) && !(record.on === gone && isEdited),
-  );
-  const last = own.findLast((record) => record.on >= gone && record.on <= on) ?? own.at(-1);
-  if (last === undefined) {
-    const [old] = records.slice(-1);
-    return old === undefined
-      ? undefined
-      : `its entry under retired: of ${old.on} was on main while ${name} was still there, so it records the deletion of an earlier one`;
-  }
-  if (last.on > on) return `its entry under retired: is dated ${last.on}, which is in the future`;
-  if (last.on < gone)
-    return `its entry under retired: is dated ${last.on}, and main has the record of an earlier ${name} that was gone by ${gone}`;
-  if (daysBetween(last.on, on) > longestOpen)
-    return `its entry under retired: comes with this branch and is dated ${last.on}, which is more than ${longestOpen} days ago, and main still has ${name}`;
-  return last;
-}
-
-/** So many days may lie between the day written in a branch and the one on which it is judged: ours. */
-const longestOpen = 90;
-
-const sameRecord = (a: Retired, b: Retired): boolean =>
-  a.on === b.on && a.reason === b.reason && a.backup === b.backup && a.backedUp === b.backedUp;
-
-function recordFaults(record: Retired, within: number | undefined, on: string): readonly string[] {
-  if (within === undefined) return [];
-  if (record.backup === undefined || record.backedUp === undefined) return ['its record names no backup'];
-  const age = daysBetween(record.backedUp, on);
-  if (age < 0) return [`its backup is dated ${record.backedUp}, which is in the future`];
-  return age > within
-    ? [`its backup is ${counted(age, 'day')} old, and at most ${counted(within, 'day')} are allowed`]
-    : [];
 }

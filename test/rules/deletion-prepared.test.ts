@@ -17,7 +17,7 @@ describe('a deletion', () => {
   it('beside something new of its size is told of formerly first: the same disk under another name is not deleted', async () => {
     const other = volume().replace('plates-0', 'master');
     expect(onlyFinding(await underRule(rule, volume(), other)).advice).toMatch(
-      /^If master is the same volume under another name, write formerly: plates-0 on it; nothing is deleted then\. Detach/,
+      /^If master is the same volume under another name, write formerly: plates-0 on it; nothing is deleted then\. Add an entry/,
     );
     const larger = other.replace('40 GiB', '41 GiB');
     expect(onlyFinding(await underRule(rule, volume(), larger)).advice).not.toContain('formerly');
@@ -50,6 +50,31 @@ describe('a deletion', () => {
     expect(onlyFinding(await underRule(rule, volume(', protected: true'), retired())).message).toContain(
       'it is protected',
     );
+  });
+
+  describe('advises what is still to be done, and nothing that is done', () => {
+    const detach = 'detach plates-0 from scanner';
+    const unprotect = 'remove the protection of plates-0';
+    const keep = 'remove the retention date of plates-0 if it no longer applies';
+    const add = 'Add an entry under retired: for plates-0, with on, reason, backup and backed-up.';
+    const server = 'servers: { scanner: {} }\n';
+    const whole = attached.replace(' }\nattach', ', protected: true, retain-until: 2027-01-01 }\nattach');
+    const spoken = [detach, unprotect, keep, add, 'Add backup and backed-up', 'Make a new backup'];
+
+    it.each([
+      ['nothing', whole, server, [detach, unprotect, keep, add]],
+      ['the record', whole, server + backedUp('2026-11-20'), [detach, unprotect, keep]],
+      ['the detaching', volume(), '', [add]],
+      ['all but the backup', volume(), retired(), ['Add backup and backed-up']],
+      ['all, with an old backup', volume(), backedUp('2026-08-01'), ['Make a new backup']],
+      ['all but the detaching', attached, server + backedUp('2026-11-20'), [detach]],
+    ])('where %s is done', async (_, main, branch, left) => {
+      const { advice } = onlyFinding(await underRule(guarded, main, branch));
+      expect(spoken.filter((each) => advice.includes(each))).toEqual(left);
+      // The cautions are said whatever is done.
+      expect(advice).toContain('unmounted and quiesced');
+      expect(advice.includes('In an earlier change')).toBe(left.includes(detach));
+    });
   });
 
   it('holds with a backup as old as is allowed, and not a day older', async () => {
