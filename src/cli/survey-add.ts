@@ -2,7 +2,8 @@
 import { open, readFile, realpath } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import type { Readable } from 'node:stream';
-import { offer, quoted } from '../base/nearest.ts';
+import { distance } from 'fastest-levenshtein';
+import { nearestWord, quoted } from '../base/nearest.ts';
 import { err, type Outcome, ok } from '../base/problem.ts';
 import { visible } from '../base/visible.ts';
 import { counted } from '../base/wording.ts';
@@ -26,6 +27,8 @@ export interface SurveyAddFlags extends ReportFlags {
   readonly server: string;
   /** Whether what is kept may be newer, or no survey at all. */
   readonly replace?: boolean;
+  /** Whether the server is meant as it is written, though one of nearly that name is declared. */
+  readonly undeclared?: boolean;
 }
 
 export async function runSurveyAdd(
@@ -52,7 +55,7 @@ interface Kept {
 
 async function keep(
   file: string,
-  { repo, server, replace = false }: SurveyAddFlags,
+  { repo, server, replace = false, undeclared = false }: SurveyAddFlags,
   now: string,
 ): Promise<Outcome<Kept>> {
   const named = nameProblem(server);
@@ -90,10 +93,32 @@ async function keep(
         advice: 'Run the script again, or put this one in its place with --replace.',
       });
     }
+    const meant = undeclared || before.value !== undefined ? undefined : misspelt(server, estate);
+    if (meant !== undefined) {
+      return err({
+        message: `no server ${server} is declared, and ${meant} is`,
+        advice: `Did you mean ${meant}? A server that is still to be declared is kept with --undeclared.`,
+      });
+    }
     const wasThere = before.value?.text === text;
     const problem = wasThere ? undefined : await written(path, text);
     return problem === undefined ? ok({ path, surveyed: surveyed.value, wasThere, estate }) : err(problem);
   });
+}
+
+/** As far as one slip goes: two letters that changed places count as two. */
+const slip = 2;
+
+/**
+ * The declared server that was most likely meant. Names that differ in a number alone are those of neighbours; one
+ * that is near to none is of a server that is surveyed first and declared from that.
+ */
+function misspelt(server: string, { servers }: Estate): string | undefined {
+  if (servers.has(server)) return undefined;
+  const nearest = nearestWord(server, [...servers.keys()]);
+  if (nearest === undefined || distance(server, nearest) > slip) return undefined;
+  const withoutNumber = (name: string): string => name.replace(/[._-]?[0-9]+/g, '');
+  return withoutNumber(nearest) === withoutNumber(server) ? undefined : nearest;
 }
 
 const dayInMilliseconds = 86_400_000;
@@ -176,12 +201,13 @@ async function written(path: string, text: string) {
 
 function keptLines({ path, surveyed, wasThere, estate }: Kept): readonly string[] {
   const { survey, leftOut, unseen } = surveyed;
-  const servers = [...estate.servers.keys()];
   const isDeclared = estate.servers.has(survey.server);
   return [
     wasThere ? `${path} holds this survey already, of ${survey.at}.` : `Kept in ${path}, as of ${survey.at}:`,
     `  ${counted(survey.devices.length, 'block device')}, ${counted(survey['volume-groups'].length, 'volume group')}, ${counted(survey['file-systems'].length, 'file system')}`,
-    ...(isDeclared ? [] : [`${survey.server} is not declared yet. ${offer(survey.server, servers)}`.trim()]),
+    ...(isDeclared
+      ? []
+      : [`${survey.server} is not declared yet; \`ullage survey declare\` writes what is there.`]),
     ...(unseen.length === 0 ? [] : ['Not seen, so that nothing is said of it:', ...unseenLines(unseen)]),
     ...(leftOut.length === 0 ? [] : ['Left out:', ...leftOutLines(leftOut)]),
   ];

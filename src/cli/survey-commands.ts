@@ -35,6 +35,7 @@ const add: AddCommand = (above, { finish }) =>
     .argument('[file]', 'what the script printed; - is standard input', '-')
     .requiredOption('--server <name>', 'the server on which the script ran')
     .option('--replace', 'also replace a newer survey, or a file that is no survey')
+    .option('--undeclared', 'keep it though the server is not declared, and one of nearly that name is')
     .addOption(repo())
     .addHelpText(
       'after',

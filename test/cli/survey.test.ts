@@ -136,13 +136,28 @@ describe('a survey that is added', () => {
     expect(out).toContain(`volume groups: ${why}`);
   });
 
-  it('of a server that is not declared yet is kept, with the near name', async () => {
+  it('of a server that is nearly called as a declared one is refused, unless it is meant so', async () => {
     const repository = office();
     const { code, out } = await add(repository, text(), '--server', 'plate-scaner');
-    expect(code).toBe(0);
-    expect(out).toContain('plate-scaner is not declared yet. Did you mean plate-scanner?');
+    expect(code).toBe(2);
+    expect(out).toContain('no server plate-scaner is declared, and plate-scanner is');
+    expect(out).toContain('Did you mean plate-scanner?');
+    expect(existsSync(join(repository.dir, 'surveys'))).toBe(false);
+    const meant = await add(repository, text(), '--server', 'plate-scaner', '--undeclared');
+    expect([meant.code, meant.out]).toEqual([0, expect.stringContaining('plate-scaner is not declared yet')]);
+    // What is kept already is meant so, too.
+    expect((await add(repository, text(), '--server', 'plate-scaner')).code).toBe(0);
     expect(readdirSync(join(repository.dir, 'surveys'))).toEqual(['plate-scaner.json']);
   });
+
+  it.each(['plate-scanner-2', 'plate-printer', 'sounder', 'scanner'])(
+    'of an undeclared server %s is kept: it is surveyed first',
+    async (server) => {
+      const repository = office();
+      const { code, out } = await add(repository, text(), '--server', server);
+      expect([code, out]).toEqual([0, expect.stringContaining(`${server} is not declared yet`)]);
+    },
+  );
 
   it('as a shell of Windows writes it into a file, in UTF-16, is the same', async () => {
     const [one, other] = [office(), office()];
