@@ -480,7 +480,7 @@ describe('a branch that alters rules', () => {
       ullage('gate', '--repo', made.dir, '--base', 'main', '--head', 'lower', '--now', '2026-03-21', ...args);
     const words = async (...args: readonly string[]) => (await gate(...args)).out.replace(/\s+/g, ' ');
     expect(await words()).toContain(
-      'Tried on the last 11 changes of main, the proposed rules would have stopped 3 that passed, and let through 0 that failed.',
+      'Tried on the last 11 changes of main, the proposed rules would have stopped 3 that passed, and let through none that failed.',
     );
     expect(await words()).toContain('of 2026-01-12 (Grow the plates)');
     expect(await words('--back-test', '4')).toContain('Tried on the last 4 changes of main');

@@ -68,12 +68,14 @@ function pastSentences({ onPast }: Proposed): readonly Block[] {
   const { changes, stopped, letThrough } = onPast;
   return [
     sentence(
-      `Tried on the last ${changes === 1 ? 'change' : `${changes} changes`} of main, the proposed rules would have stopped ${stopped.length} that passed, and let through ${letThrough.length} that failed.`,
+      `Tried on the last ${changes === 1 ? 'change' : `${changes} changes`} of main, the proposed rules would have stopped ${orNone(stopped)} that passed, and let through ${orNone(letThrough)} that failed.`,
     ),
     ...(stopped.length === 0 ? [] : [sentence(`Would have been stopped: ${named(stopped)}.`)]),
     ...(letThrough.length === 0 ? [] : [sentence(`Would have passed: ${named(letThrough)}.`)]),
   ];
 }
+
+const orNone = ({ length }: readonly PastChange[]): number | 'none' => (length === 0 ? 'none' : length);
 
 function named(past: readonly PastChange[]): string {
   const shown = past
