@@ -2,7 +2,7 @@
 import type { Subject } from '../estate/estate.ts';
 import { type ActionName, actionOf } from './actions.ts';
 import { type Placed, Plan } from './plan.ts';
-import type { Share } from './room-waits.ts';
+import type { Share } from './room-search.ts';
 import { type Limits, roomIn, type Shared, sharedKey, takingOf } from './rooms.ts';
 import type { Sides } from './sides.ts';
 import { comesUp } from './waits.ts';

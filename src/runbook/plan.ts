@@ -1,5 +1,6 @@
 /** Acts and what each must wait for, put in order. */
-import { overfull, type Room, roomWaits, type Sharing } from './room-waits.ts';
+import type { Room, Sharing } from './room-search.ts';
+import { overfull, roomWaits } from './room-waits.ts';
 
 const turns = ['check', 'ahead', 'act', 'delete'] as const;
 

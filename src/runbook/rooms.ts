@@ -3,7 +3,7 @@ import type { Server, Subject } from '../estate/estate.ts';
 import type { Site } from '../estate/settings.ts';
 import type { ActionName } from './actions.ts';
 import { holdsOnTheWay } from './exchange.ts';
-import type { Room } from './room-waits.ts';
+import type { Room } from './room-search.ts';
 import type { Sides } from './sides.ts';
 
 /** What is shared. */
@@ -120,9 +120,9 @@ export function roomIn(
       return left < 0n ? 0n : left;
     }
     case 'group':
-      return (done) =>
+      return (isDone) =>
         holdsOnTheWay(sides, shared.group, (key) =>
-          done.has(key) ? 'done' : isWanted(key) ? 'open' : 'unwanted',
+          isDone(key) ? 'done' : isWanted(key) ? 'open' : 'unwanted',
         );
   }
 }

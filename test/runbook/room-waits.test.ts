@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { overfull, type Room, roomWaits, type Sharing } from '../../src/runbook/room-waits.ts';
+import type { Room, Sharing } from '../../src/runbook/room-search.ts';
+import { overfull, roomWaits } from '../../src/runbook/room-waits.ts';
 
 interface Act extends Sharing {
   readonly after: readonly string[];
@@ -108,10 +109,10 @@ describe('of any few acts', () => {
     new Map(
       [...all].map(([name, room]) => [
         name,
-        (done: ReadonlySet<string>): boolean => {
+        (isDone: (key: string) => boolean): boolean => {
           const sum = (kind: 'takes' | 'gives'): bigint =>
             acts
-              .filter(({ key }) => done.has(key))
+              .filter(({ key }) => isDone(key))
               .flatMap((each) => each[kind])
               .reduce((total, share) => (share.room === name ? total + share.amount : total), 0n);
           return sum('takes') <= sum('gives') + (typeof room === 'bigint' ? room : 0n);
