@@ -29,7 +29,7 @@ export function match(
   const candidates = new Map<string, readonly SurveyedDisk[]>();
   const undeclared: SurveyedDisk[] = [];
   const undecided: SurveyedDisk[] = [];
-  const byId = volumesByShownId(estate);
+  const byId = volumesByShownId(estate, surveys, provider);
   for (const survey of surveys) {
     const found = matchServer(estate, survey, byId);
     for (const [volume, disk] of found.matched)
@@ -147,13 +147,29 @@ function pairLeft(
   });
 }
 
-/** Volumes by what a disk shows of their identifiers, where that is one volume's alone. */
-export const volumesByShownId = ({ volumes }: DeclaredThings): ReadonlyMap<string, string> =>
-  new Map(
-    onlyPairs([...volumes.values()], ({ id }) => (id === undefined ? undefined : shown(id))).map(
-      ([key, { name }]) => [key, name],
+/**
+ * Volumes by what a disk shows of their identifiers, where that is one volume's alone. Some hosts number the disks of every
+ * server alike: what several servers show tells nothing, unless the volume may be attached to several, or the provider
+ * lists it by that identifier.
+ */
+export function volumesByShownId(
+  { volumes }: DeclaredThings,
+  surveys: readonly Survey[],
+  provider: ProviderSurvey | undefined,
+): ReadonlyMap<string, string> {
+  const listed = new Set(provider?.volumes.flatMap(({ id }) => (id === undefined ? [] : shown(id))));
+  const once = new Set<string>();
+  const alike = new Set<string>();
+  for (const survey of surveys)
+    for (const serial of new Set(disksOf(survey).flatMap((disk) => disk.serial ?? [])))
+      (once.has(serial) ? alike : once).add(serial);
+  return new Map(
+    onlyPairs([...volumes.values()], ({ id }) => (id === undefined ? undefined : shown(id))).flatMap(
+      ([key, { name, shareable }]) =>
+        alike.has(key) && !shareable && !listed.has(key) ? [] : [[key, name] as const],
     ),
   );
+}
 
 /** By survey: the volumes that are found there, each with its disk. */
 export function bySurvey({ disks }: Matches): ReadonlyMap<Survey, ReadonlyMap<string, SurveyedDevice>> {

@@ -39,7 +39,7 @@ export function capacityIn(
 ): SurveyedCapacity | undefined {
   if (surveys === undefined || surveys.servers.length === 0) return undefined;
   if (previous?.estate === estate && previous.surveys === surveys) return previous;
-  const byId = volumesByShownId(estate);
+  const byId = volumesByShownId(estate, surveys.servers, surveys.provider);
   const bySurvey = new Map(
     surveys.servers.flatMap((survey): readonly (readonly [Survey, OfServer])[] => {
       if (!estate.servers.has(survey.server)) return [];

@@ -18,6 +18,8 @@ export interface Shape {
   readonly isBare: boolean;
   /** A boot volume has a small first partition that holds nothing. */
   readonly hasBootPartition: boolean;
+  /** The host numbers the disks of each server, and shows no identifier. */
+  readonly isNumbered?: boolean;
   /** A group's members lie each in a partition, behind another one of a gibibyte that holds nothing. */
   readonly hasOtherPartitions?: boolean;
   /** In MiB: pvcreate(8) was told an alignment, or more room for metadata, than it takes by itself. */
@@ -76,7 +78,11 @@ function gathered(estate: Estate, server: Server, shape: Shape): object {
     const device = `vd${String.fromCharCode(97 + index)}`;
     const disk = { ...empty, name: device, kname: device, type: 'disk' as const, size };
     // VIRTIO_BLK_ID_BYTES: at most the first 20 bytes of the identifier.
-    const serial = id === undefined ? undefined : Buffer.from(id).subarray(0, 20).toString();
+    const serial = shape.isNumbered
+      ? `drive-scsi${index}`
+      : id === undefined
+        ? undefined
+        : Buffer.from(id).subarray(0, 20).toString();
     const isGrouped = estate.groupOf.has(name);
     if (server.boot === name && fileSystem !== undefined) {
       const first = shape.hasBootPartition ? MiB : 0n;

@@ -247,6 +247,21 @@ describe('what an estate’s own tools say of it', () => {
     expect(servers).toBeGreaterThan(100);
   });
 
+  it('is declared server by server where the hosts number their disks alike', () => {
+    let alike = 0;
+    fc.assert(
+      fc.property(shapes, estates(false), (shape, estate) => {
+        const surveys = surveysOf(estate, { ...shape, isNumbered: true }, false);
+        const { files, estate: again } = adoptedOneByOne(surveys);
+        expect(differences(again, surveys)).toEqual([]);
+        expect(adopted(files, surveys).added).toEqual([]);
+        alike += surveys.servers.filter(({ devices }) => devices.length > 0).length > 1 ? 1 : 0;
+      }),
+      { numRuns: 150, endOnFailure: true },
+    );
+    expect(alike).toBeGreaterThan(20);
+  });
+
   it('is adopted server by server under surveyed-as-declared, which asks only for servers that are still to be declared', async () => {
     const policy = {
       'ullage.yaml': 'currency: EUR\n',
