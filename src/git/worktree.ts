@@ -145,15 +145,15 @@ export class WorkTree implements Tree {
       }
       return [];
     }
-    const folders = chosen.map((path) => Buffer.from(`${path}/`));
+    const isChosen = chosen.length === 0 ? () => true : within(chosen);
     const seen = new Set<string>();
     const paths: string[] = [];
     for (const piece of pieces(run.value.stdout)) {
       const state = piece.toString('latin1', 0, 1);
       const name = piece.subarray(2);
-      if (folders.length > 0 && !folders.some((folder) => isWithin(name, folder))) continue;
-      // A file with an unsettled conflict is listed once for each side.
       const key = name.toString('latin1');
+      if (!isChosen(key)) continue;
+      // A file with an unsettled conflict is listed once for each side.
       if (seen.has(key)) continue;
       seen.add(key);
       const nested = name.at(-1) === 0x2f;
@@ -239,12 +239,20 @@ export class WorkTree implements Tree {
   }
 }
 
-/** Whether a path as git lists it is a folder's, the folder (or file) itself, or a repository that holds the folder. */
-const isWithin = (name: Buffer, folder: Buffer): boolean =>
-  startsWith(name, folder) ||
-  ((name.length + 1 === folder.length || name.at(-1) === 0x2f) && startsWith(folder, name));
-
-const startsWith = (name: Buffer, start: Buffer): boolean => name.subarray(0, start.length).equals(start);
+/**
+ * Whether a path as git lists it, its bytes as Latin-1, is a folder's, the folder (or file) itself, or a repository that
+ * holds the folder. One look-up for each step of the path, however many folders are chosen.
+ */
+function within(chosen: readonly string[]): (key: string) => boolean {
+  const folders = new Set(chosen.map((path) => Buffer.from(path).toString('latin1')));
+  return (key) => {
+    for (let end = key.length; end !== -1; end = key.lastIndexOf('/', end - 1)) {
+      if (folders.has(key.slice(0, end))) return true;
+      if (end === 0) break;
+    }
+    return key.endsWith('/') && [...folders].some((folder) => folder.startsWith(key));
+  };
+}
 
 interface Kind {
   isFile(): boolean;

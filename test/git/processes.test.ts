@@ -223,6 +223,34 @@ describe('the files of a revision', () => {
     );
   });
 
+  it('are the same on the disk as in the commit, whichever folders are chosen', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(path, { minLength: 1, maxLength: 12 }),
+        fc.array(path, { minLength: 1, maxLength: 4 }),
+        async (paths, folders) => {
+          const repo = makeRepository();
+          for (const each of paths) {
+            try {
+              repo.write({ [each]: 'x\n' });
+            } catch {
+              // A file stands where this path has a folder, or the other way round.
+            }
+          }
+          repo.commit('files');
+          const committed = await listing(repo, repo.git('rev-parse', 'HEAD^{tree}'), ...folders);
+          const opened = await GitRepository.open(repo.dir);
+          const disk = opened.ok ? await opened.value.workTree() : opened;
+          if (!opened.ok || !disk.ok) throw new Error('not opened');
+          expect(await disk.value.list(...folders)).toEqual(committed);
+          await opened.value.close();
+          repo.cleanup();
+        },
+      ),
+      { numRuns: 15 },
+    );
+  });
+
   it('that come to ten thousand millions are refused, from ten objects', async () => {
     const repo = makeRepository();
     let entry = `100644 blob ${repo.git('hash-object', '-w', '--stdin')}`;
