@@ -114,15 +114,18 @@ function changedBy(change: Change): readonly string[] {
 }
 
 function messageOf({ step, snag, circle }: SnaggedStep): string {
+  const none = snag.isSure
+    ? 'no order of the steps carries this out'
+    : 'none of the many orders of the steps that were tried carries this out';
   switch (snag.kind) {
     case 'circle':
-      return `no order of the steps carries this out, since these wait for one another in a circle: ${circle.map(quotedStep).join('; ')}`;
+      return `${none}, since these wait for one another in a circle: ${circle.map(quotedStep).join('; ')}`;
     case 'apart':
       return `no step carries this out, since the members of volume group ${snag.group} are at another site then: ${quotedStep(step)}`;
     case 'no-slot':
-      return `no order of the steps carries this out, since all attachment slots of ${snag.server} are taken by then and none can be freed before: ${quotedStep(step)}`;
+      return `${none}, since all attachment slots of ${snag.server} are taken by then and none can be freed before: ${quotedStep(step)}`;
     case 'no-quota':
-      return `no order of the steps carries this out, since it goes beyond the ${quotaWords(snag)} by then and not enough can be freed before: ${quotedStep(step)}`;
+      return `${none}, since it goes beyond the ${quotaWords(snag)} by then and not enough can be freed before: ${quotedStep(step)}`;
   }
 }
 

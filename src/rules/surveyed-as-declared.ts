@@ -312,12 +312,20 @@ function mendedBy(
   };
   return (change, each) => {
     const { kind, about, subject, surveyed, server } = each;
-    if (change.kind === 'volume-grown' || change.kind === 'file-system-grown')
-      return subject.kind === change.before.kind && surveyed === exactSize(change.after.size);
-    if (change.kind !== 'detached' && change.kind !== 'handed-over' && change.kind !== 'attached')
-      return false;
+    const isMove = change.kind === 'detached' || change.kind === 'handed-over' || change.kind === 'attached';
+    if (!isMove && !growths.has(change.kind)) return false;
+    if (surveyed !== undefined && surveyed === sizeDeclared(head.estate, headSubject(renames, subject)))
+      return true;
+    if (!isMove) return false;
     if (about === 'attachment') return !isHeldOtherwise(subject);
     const leaves = change.kind === 'handed-over' ? change.from : change.server;
     return kind === 'not there' && subject.kind === 'volume' && server === baseName(renames.servers, leaves);
   };
+}
+
+/** As it is typed in; undefined for what has none, or is not declared. */
+function sizeDeclared({ volumes, fileSystems }: Estate, { kind, name }: Subject): string | undefined {
+  const thing =
+    kind === 'volume' ? volumes.get(name) : kind === 'file-system' ? fileSystems.get(name) : undefined;
+  return thing === undefined ? undefined : exactSize(thing.size);
 }

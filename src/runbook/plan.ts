@@ -18,7 +18,14 @@ export interface Placed<T> {
   /** Waits that could not be kept, because the other waits for this one. */
   readonly atOdds: readonly string[];
   /** A room that has no more for it in any order; of one that is not counted, what gives it more and comes only later. */
-  readonly overfills: { readonly room: string; readonly late: readonly string[] } | undefined;
+  readonly overfills: Overfilled | undefined;
+}
+
+interface Overfilled {
+  readonly room: string;
+  readonly late: readonly string[];
+  /** Whether every order was tried. */
+  readonly isSure: boolean;
 }
 
 /** Gathers acts by key. One that is wanted twice is there once; a wait for one that nobody wants is no wait. */
@@ -99,7 +106,7 @@ export class Plan<T> {
             ...each,
             atOdds: known.get(each.key)?.atOdds ?? [],
           }));
-    if (fits) return placed;
+    if (fits === 'yes') return placed;
     const over = overfull(this.#actsOf(placed), rooms);
     return placed.map((each, index) => {
       const room = over.get(each.key);
@@ -107,7 +114,7 @@ export class Plan<T> {
       const gives = ({ key }: Placed<T>): boolean =>
         this.#acts.get(key)?.gives.some((share) => share.room === room) ?? false;
       const late = typeof rooms.get(room) === 'bigint' ? [] : placed.slice(index).filter(gives);
-      return { ...each, overfills: { room, late: late.map(({ key }) => key) } };
+      return { ...each, overfills: { room, late: late.map(({ key }) => key), isSure: fits === 'no' } };
     });
   }
 

@@ -9,8 +9,11 @@ import { mostEffort, type Room, Search, type Sharing } from './room-search.ts';
 export interface RoomWaits {
   /** By the act that waits. */
   readonly waits: ReadonlyMap<string, readonly string[]>;
-  /** Whether the rooms are kept by them: an order was found. */
-  readonly fits: boolean;
+  /**
+   * Whether the rooms are kept by them: an order was found, or there is none; or none was found among those that were
+   * tried, which were not all.
+   */
+  readonly fits: 'yes' | 'no' | 'none found';
 }
 
 /** @param acts in an order that keeps their waits */
@@ -18,10 +21,11 @@ export function roomWaits(
   acts: readonly Sharing[],
   waitsOf: (key: string) => readonly string[],
   rooms: ReadonlyMap<string, Room>,
+  most = mostEffort,
 ): RoomWaits {
   const tight = tightRooms(acts, rooms);
-  if (tight.size === 0) return { waits: new Map(), fits: true };
-  const effort = { left: mostEffort };
+  if (tight.size === 0) return { waits: new Map(), fits: 'yes' };
+  const effort = { left: most };
   const parts = partsOf(acts, waitsOf, tight).map((part) => {
     if (overfull(part, tight).size === 0) return { waits: waitsIn(part, waitsOf, tight), fits: true };
     const search = new Search(part, waitsOf, tight, effort);
@@ -30,7 +34,7 @@ export function roomWaits(
   });
   return {
     waits: new Map(parts.flatMap(({ waits }) => [...waits])),
-    fits: parts.every(({ fits }) => fits),
+    fits: parts.every(({ fits }) => fits) ? 'yes' : effort.left > 0 ? 'no' : 'none found',
   };
 }
 

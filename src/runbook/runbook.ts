@@ -102,7 +102,12 @@ export function runbookOf(
       { key, number: index + 1 },
       numbered(after),
       // A group has its room from what joins it, and that waits for this, near or far.
-      snagOf(act, numbered([...atOdds, ...(overfills?.late ?? [])]), draft.shared(overfills?.room)),
+      snagOf(
+        act,
+        numbered([...atOdds, ...(overfills?.late ?? [])]),
+        draft.shared(overfills?.room),
+        overfills?.isSure ?? true,
+      ),
       carriesOut.get(key) ?? [],
     ),
   );
@@ -304,14 +309,15 @@ function snagOf(
   { apart, words, subject }: Wanted,
   atOdds: readonly number[],
   overfilled: Shared | undefined,
+  isSure: boolean,
 ): Snag | undefined {
-  if (atOdds.length > 0) return { kind: 'circle', steps: atOdds };
-  if (apart) return { kind: 'apart', group: words.group ?? subject.name };
+  if (atOdds.length > 0) return { kind: 'circle', steps: atOdds, isSure };
+  if (apart) return { kind: 'apart', group: words.group ?? subject.name, isSure: true };
   switch (overfilled?.kind) {
     case 'slots':
-      return { kind: 'no-slot', server: overfilled.server };
+      return { kind: 'no-slot', server: overfilled.server, isSure };
     case 'quota':
-      return { kind: 'no-quota', site: overfilled.site, of: overfilled.of };
+      return { kind: 'no-quota', site: overfilled.site, of: overfilled.of, isSure };
     case 'group':
     case undefined:
       return undefined;

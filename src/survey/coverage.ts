@@ -29,39 +29,38 @@ function ofServer({ unseen, devices }: Survey): Coverage {
   const disks = devices.filter(({ type }) => type === 'disk');
   return {
     parts: new Set(unseeable.filter((part) => !unseen.some((each) => each === part))),
-    facts: factsOf('disk', disks, ({ name }) => name, ['serial']),
+    facts: factsOf('disk', disks, ({ name }) => [name], ['serial']),
   };
 }
 
 const ofProvider = ({ lists, volumes, servers }: ProviderSurvey): Coverage => ({
   parts: new Set(lists),
   facts: new Map([
-    ...factsOf('volume', volumes, keyOf, ['id', 'name', 'tier', 'site', 'servers', 'boot']),
-    ...factsOf('server', servers, keyOf, ['id', 'name', 'site', 'type', 'power', 'boot']),
+    ...factsOf('volume', volumes, keysOf, ['id', 'name', 'tier', 'site', 'servers', 'boot']),
+    ...factsOf('server', servers, keysOf, ['id', 'name', 'site', 'type', 'power', 'boot']),
   ]),
 });
 
-const keyOf = ({
-  id,
-  name,
-}: {
+const keysOf = ({ id, name }: Named): readonly string[] =>
+  [id === undefined ? [] : `id ${id}`, name === undefined ? [] : `name ${name}`].flat();
+
+interface Named {
   readonly id: string | undefined;
   readonly name: string | undefined;
-}): string => id ?? name ?? '';
+}
 
-/** Of things that came or went, what all of their kind tell stands in for what they would. */
+/** By each of a thing's keys, since the newer survey may know it by one of them; and what is told of any of its kind. */
 function factsOf<T>(
   kind: string,
   things: readonly T[],
-  nameOf: (thing: T) => string,
+  keysOfThing: (thing: T) => readonly string[],
   facts: readonly (keyof T & string)[],
 ): ReadonlyMap<string, ReadonlySet<string>> {
   const told = (thing: T): readonly string[] => facts.filter((fact) => thing[fact] !== undefined);
-  const found = new Map(things.map((thing) => [`${kind} ${nameOf(thing)}`, new Set(told(thing))]));
-  if (things.length > 0)
-    found.set(
-      `${kind}s`,
-      new Set(facts.filter((fact) => things.every((thing) => thing[fact] !== undefined))),
-    );
-  return found;
+  return new Map([
+    ...things.flatMap((thing) =>
+      keysOfThing(thing).map((key) => [`${kind} ${key}`, new Set(told(thing))] as const),
+    ),
+    ...(things.length === 0 ? [] : [[`${kind}s`, new Set(things.flatMap(told))] as const]),
+  ]);
 }

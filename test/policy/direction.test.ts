@@ -581,6 +581,27 @@ describe('a newer survey', () => {
     );
   });
 
+  it('tells less also where it knows things by another key, or of some of them alone', async () => {
+    const rows = (at: string, volumes: readonly object[]): Files => ({
+      'surveys/provider.json': JSON.stringify({
+        format: 'ullage-provider-survey-1',
+        at: `${at}T06:00:00Z`,
+        lists: ['volumes'],
+        volumes: volumes.map((row) => ({ size: '1', ...row })),
+        servers: [],
+      }),
+    });
+    const was = [{ name: 'a', servers: ['press'] }, { name: 'b', servers: [] }, { name: 'c' }];
+    const went = async (is: readonly object[]) =>
+      (await directions(rows('2026-11-20', was), rows('2026-11-24', is)))[0]?.[1];
+    expect(await went(was.map((row, index) => ({ ...row, id: `v-${index}` })))).toBe('neither');
+    expect(await went(was.map(({ name }, index) => ({ id: `v-${index}`, name })))).toBe('unknown');
+    expect(await went([{ id: 'v-0' }, { id: 'v-1' }, { id: 'v-2' }])).toBe('unknown');
+    expect(await went([{ name: 'a' }, { name: 'b', servers: [] }, { name: 'c', servers: ['press'] }])).toBe(
+      'unknown',
+    );
+  });
+
   it('of a day to come cannot be told: it would stand before all that are still to be taken', async () => {
     const on = async (day: string) => directions(seen([], '2026-11-20'), seen([], day));
     expect([await on('2026-11-26'), await on('2026-11-27')]).toEqual([

@@ -1,7 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Files, judgedFiles, said, settingsOf, unjudgedFiles } from '../estate/builder.ts';
+import { readGathered } from '../../src/survey/gathered.ts';
+import { surveyAsText, surveyOf } from '../../src/survey/survey-of.ts';
+import {
+  estateOf,
+  type Files,
+  judgedFiles,
+  said,
+  settingsOf,
+  unjudgedFiles,
+  valueIn,
+} from '../estate/builder.ts';
 import { gib } from '../survey/kept.ts';
+import { playServers } from '../survey/player.ts';
 
 /** The base is surveyed; the branch keeps what is surveyed unless it says otherwise. */
 const surveyed = (size: number, at = '2026-11-20', server = 'plate-scanner'): Files => ({
@@ -130,6 +141,28 @@ attachments: ${attachments}
     const demanded = { ...rule(', missing: error'), ...plates(50) };
     expect((await judge(demanded, { ...demanded, ...plates(55) })).verdict).toBe('fail');
   });
+});
+
+it('what main declares blank and a survey shows in use is neither made over nor taken into a group', async () => {
+  const blank = (volume: string, more = ''): Files => ({
+    'storage/imagery.yaml': `servers: { plate-scanner: { power: running } }
+volumes: { plates-1: { size: 50 GiB, tier: bulk${volume} } }
+attachments: [ { volume: plates-1, server: plate-scanner } ]
+${more}`,
+  });
+  const verdict = async (gibibytes: number, head: Files) => {
+    const base = { ...rule(), ...blank(''), ...surveyed(gibibytes) };
+    return (await judge(base, { ...base, ...head })).verdict;
+  };
+  const over = blank(', file-system: { mount: /plates, type: xfs }');
+  const group = blank(
+    '',
+    'volume-groups: { plates: { extent: 64 MiB, members: [plates-1], file-systems: { /x: { size: 1 GiB, type: xfs } } } }\n',
+  );
+  expect([await verdict(50, over), await verdict(50, group)]).toEqual(['fail', 'fail']);
+  // Declared as what is there already, it is no more than mended.
+  const existing = blank(', file-system: { existing: true, mount: /plates, type: xfs }');
+  expect(await verdict(50, existing)).toBe('pass');
 });
 
 describe("what the provider's list shows otherwise", () => {
@@ -268,6 +301,34 @@ describe('a declaration that is wrong can be mended', () => {
     const base = { ...rule(), ...plates(50), ...surveyed(60) };
     const to = async (size: number) => (await judge(base, { ...base, ...plates(size) })).verdict;
     expect([await to(59), await to(60), await to(61)]).toEqual(['fail', 'pass', 'fail']);
+  });
+
+  it('in all its layers at once, and not for what else there is in the same group', async () => {
+    const grouped = (member: number, a: number, b: number): Files => ({
+      'storage/imagery.yaml': `servers: { plate-scanner: { power: running } }
+volumes: { plates-1: { size: ${member} GiB, tier: bulk } }
+attachments: [ { volume: plates-1, server: plate-scanner } ]
+volume-groups:
+  plates: { extent: 64 MiB, members: [plates-1], file-systems: { /a: { size: ${a} GiB, type: xfs }, /b: { size: ${b} GiB, type: xfs } } }
+`,
+    });
+    const [played] = playServers(estateOf(grouped(60, 40, 10)['storage/imagery.yaml'] ?? ''), {
+      isOld: false,
+      isBare: false,
+      hasBootPartition: false,
+    });
+    const gathered = valueIn(readGathered(Buffer.from(played?.text ?? ''), 'plate-scanner'));
+    const text = surveyAsText(valueIn(surveyOf(gathered, 'plate-scanner')).survey);
+    const base = { ...rule(), ...grouped(50, 30, 5), 'surveys/plate-scanner.json': text };
+    const to = async (...sizes: readonly [number, number, number]) =>
+      (await judge(base, { ...base, ...grouped(...sizes) })).verdict;
+    expect([await to(60, 40, 10), await to(61, 40, 10), await to(60, 40, 5), await to(60, 40, 6)]).toEqual([
+      'pass',
+      'fail',
+      // What is left wrong of the same group is no better for it.
+      'fail',
+      'fail',
+    ]);
   });
 
   it('by taking out what the provider lists no more, unless it may only be called otherwise', async () => {

@@ -349,6 +349,7 @@ volume-groups: { g: { members: [${members}], file-systems: { /g: { size: 70 GiB,
   it('has its members apart where the old one is not attached there', () => {
     expect(steps(everyone.slice(1)).flatMap(({ snag }) => snag ?? [])).toContainEqual({
       kind: 'apart',
+      isSure: true,
       group: 'g',
     });
   });

@@ -56,7 +56,9 @@ describe('a volume that goes and one that comes, neither for the sake of the oth
   it('go first where more is there already than there may be, and no more comes than goes', () => {
     expect(keys(runbook(...change, { volumes: 1, gib: 10n }))).toEqual(['delete drafts', 'create tides']);
     const larger = runbook(change[0], kept({ tides: 41, plates: 40 }), { gib: 10n });
-    expect(snags(larger)).toEqual([['create tides', { kind: 'no-quota', site: 'north-quay', of: 'size' }]]);
+    expect(snags(larger)).toEqual([
+      ['create tides', { kind: 'no-quota', site: 'north-quay', of: 'size', isSure: true }],
+    ]);
   });
 
   it('wait for nothing at another site', () => {
@@ -75,7 +77,9 @@ describe('a quota that is full', () => {
 
   it('has no room for a smaller copy beside its original, whatever goes elsewhere', () => {
     const steps = runbook(kept({ plates: 40 }), kept({ plates: 30 }), { gib: 60n });
-    expect(snags(steps)).toEqual([['smaller plates', { kind: 'no-quota', site: 'north-quay', of: 'size' }]]);
+    expect(snags(steps)).toEqual([
+      ['smaller plates', { kind: 'no-quota', site: 'north-quay', of: 'size', isSure: true }],
+    ]);
     expect(steps.find(({ snag }) => snag !== undefined)?.why).toMatch(
       /goes beyond the quota of north-quay for the size of volumes by then, and not enough can be freed before\. Ask the provider for more quota for the time being, or change it in two merges/,
     );
@@ -101,7 +105,7 @@ attachments: [ { volume: ${member}, server: scanner } ]
 `;
     const steps = runbook(scanner('plates-1'), scanner('plates-2'), { volumes: 1 });
     expect(snags(steps)).toEqual([
-      ['create plates-2', { kind: 'no-quota', site: 'north-quay', of: 'volumes' }],
+      ['create plates-2', { kind: 'no-quota', site: 'north-quay', of: 'volumes', isSure: true }],
     ]);
     const numbers = ['leave plates plates-1', 'replacement plates-1', 'delete plates-1'].map(
       (name) => steps.find(({ key }) => key === name)?.number ?? 0,
@@ -115,7 +119,7 @@ attachments: [ { volume: ${member}, server: scanner } ]
     expect(snags(runbook(kept({ plates: 40 }), there, quota))).toEqual([]);
     const more = `${there}  tides: { size: 1 GiB, tier: bulk, site: north-quay }\n`;
     expect(snags(runbook(kept({ plates: 40 }), more, quota))).toEqual([
-      ['create tides', { kind: 'no-quota', site: 'north-quay', of: 'volumes' }],
+      ['create tides', { kind: 'no-quota', site: 'north-quay', of: 'volumes', isSure: true }],
     ]);
   });
 });
