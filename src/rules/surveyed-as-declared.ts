@@ -128,10 +128,15 @@ function* adoptedFaults(view: ChangeView, surveys: Surveys, asked: Asked): Itera
   if (adopting.length === 0) return;
   const there = thereAlready(base.estate, head.estate, allChanges, renames);
   const compared = compareSurveys(there, surveys, base.prices);
+  const bySubject = new Map<string, Difference[]>();
+  for (const each of compared.differences.filter(isOfDeclared)) {
+    const key = subjectKey(ownerOf(each));
+    bySubject.set(key, [...(bySubject.get(key) ?? []), each]);
+  }
   for (const { change, thing } of adopting) {
     const { subject, place } = change;
     const { name, kind } = thing.subject;
-    const different = compared.differences.filter((each) => isOfAdopted(each, thing));
+    const different = (bySubject.get(subjectKey(thing.subject)) ?? []).filter(thing.isAbout);
     for (const each of different) {
       yield {
         subject,
@@ -190,11 +195,14 @@ function adoptedBy(
 }
 
 /** What is left to do in a guest is as true of what is declared rightly; and what nobody declared is no declared thing. */
-const isOfAdopted = (each: Difference, { subject, isAbout }: AdoptedThing): boolean =>
-  subjectKey(each.subject) === subjectKey(subject) &&
-  each.about !== 'guest' &&
-  (each.kind !== 'not declared' || subject.kind !== 'volume') &&
-  isAbout(each);
+const isOfDeclared = ({ about, kind, subject }: Difference): boolean =>
+  about !== 'guest' && (kind !== 'not declared' || subject.kind !== 'volume');
+
+/** A volume that is declared blank is otherwise than declared where a file system is on it. */
+const ownerOf = ({ kind, subject }: Difference): Subject =>
+  kind === 'not declared' && subject.kind === 'file-system'
+    ? { kind: 'volume', name: subject.name.split(':')[0] ?? '' }
+    : subject;
 
 const moves: ReadonlySet<ChangeKind> = new Set<ChangeKind>([
   'detached',

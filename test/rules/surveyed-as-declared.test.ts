@@ -475,6 +475,21 @@ attachments: [ ${attached === undefined ? '' : `{ volume: plates-1, server: ${at
     ]);
   });
 
+  it('is not blank where a survey shows a file system on it', async () => {
+    const servers = 'servers: { plate-scanner: { power: running } }\n';
+    const base = { ...rule(), 'storage/imagery.yaml': servers, ...surveyed(50) };
+    const declared = (system: string): Files => ({
+      'storage/imagery.yaml': `${servers}volumes: { plates-1: { existing: true, size: 50 GiB, tier: bulk${system} } }\nattachments: [ { volume: plates-1, server: plate-scanner } ]\n`,
+    });
+    expect(said(await judge(base, { ...base, ...declared('') }))).toEqual([
+      expect.stringContaining(
+        'plates-1 has a file system (xfs, at /plates on plate-scanner), and is declared',
+      ),
+    ]);
+    const whole = declared(', file-system: { mount: /plates, type: xfs }');
+    expect((await judge(base, { ...base, ...whole })).findings).toEqual([]);
+  });
+
   it('is asked for a survey where that is demanded', async () => {
     const base = {
       ...rule(', missing: error'),
