@@ -143,10 +143,14 @@ function* adoptedFaults(view: ChangeView, surveys: Surveys, asked: Asked): Itera
         place,
         facet: `adopted ${each.message}`,
         message: `${name} is declared as existing, and ${shownIn(each, surveys)} shows otherwise: ${each.message}`,
-        advice:
+        advice: [
+          each.meaning ?? [],
           each.kind === 'not there'
             ? 'Declare it without existing: true if it is still to be created, or survey it again.'
             : 'Declare it as it is, or survey it again if that has changed since.',
+        ]
+          .flat()
+          .join(' '),
       };
     }
     if (kind === 'volume' && different.every((each) => each.kind !== 'not there'))

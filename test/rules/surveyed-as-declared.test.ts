@@ -510,7 +510,7 @@ it('what is declared as existing, and a survey does not show, is a finding', asy
     ...surveyed(60),
   };
   const added =
-    'servers: { plate-scanner: { power: running } }\nvolumes:\n  a: { existing: true, size: 60 GiB, tier: bulk }\n  b: { existing: true, size: 5 GiB, tier: bulk }\nattachments: [ { volume: a, server: plate-scanner }, { volume: b, server: plate-scanner } ]\n';
+    'servers: { plate-scanner: { power: running } }\nvolumes:\n  a: { existing: true, size: 60 GiB, tier: bulk, file-system: { mount: /plates, type: xfs } }\n  b: { existing: true, size: 5 GiB, tier: bulk }\nattachments: [ { volume: a, server: plate-scanner }, { volume: b, server: plate-scanner } ]\n';
   const { findings } = await judge(base, { ...base, 'storage/imagery.yaml': added });
   expect(findings).toMatchObject([
     {
