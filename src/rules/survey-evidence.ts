@@ -94,6 +94,17 @@ export function* ageOf(
   }
 }
 
+/** It is taken out of the declarations, and is not there: of a list that is older than the volume that would be said as well. */
+export const goneBy = ({ subject, place }: Change, volume: string, at: string): Violation => ({
+  subject,
+  place,
+  facet: `gone ${volume}`,
+  message: `the provider's list of ${at.slice(0, 10)} has no ${volume}, so that there is nothing left to delete`,
+  advice:
+    'Make sure that it is gone: a list that was taken before the volume was created has none of it, either.',
+  atMost: 'note',
+});
+
 /** Whoever takes something away has to know who holds it, and where the guest does not show that, the list has to. */
 export function* untoldHolders(
   change: Change,

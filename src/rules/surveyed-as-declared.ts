@@ -8,7 +8,16 @@ import { type Bytes, exactSize } from '../estate/size.ts';
 import { compareSurveys, type SurveyComparison, type Surveys } from '../survey/compare.ts';
 import type { Difference } from '../survey/difference.ts';
 import { type ChangeRule, levels, type Violation } from './rule.ts';
-import { type Asked, ageOf, isGone, newestOf, seenOf, shownIn, untoldHolders } from './survey-evidence.ts';
+import {
+  type Asked,
+  ageOf,
+  goneBy,
+  isGone,
+  newestOf,
+  seenOf,
+  shownIn,
+  untoldHolders,
+} from './survey-evidence.ts';
 import type { ChangeView } from './view.ts';
 
 export const surveyedAsDeclared: ChangeRule<'surveyed-as-declared'> = {
@@ -111,6 +120,7 @@ function* startingFaults(view: ChangeView, surveys: Surveys, asked: Asked): Iter
       // What is gone is surveyed by a list that has it no more.
       const newest = gone ? surveys.provider?.at : newestOf(volume, compared, surveys);
       yield* ageOf(change, volume, which, newest, asked);
+      if (gone && newest !== undefined) yield goneBy(change, volume, newest);
     }
     if (takesAway(change) && !gone)
       yield* untoldHolders(change, about.volumes, said(change), compared, asked);

@@ -342,11 +342,15 @@ volume-groups:
       }),
     });
     const kept = 'volumes: { plates-1: { size: 50 GiB, tier: bulk } }\n';
-    const verdict = async (volumes: readonly object[]) => {
+    const gone = (volumes: readonly object[]) => {
       const base = { ...rule(', missing: error'), 'storage/imagery.yaml': kept, ...list(volumes) };
-      return (await judge(base, { ...base, 'storage/imagery.yaml': 'volumes: {}\n' })).verdict;
+      return judge(base, { ...base, 'storage/imagery.yaml': 'volumes: {}\n' });
     };
+    const verdict = async (volumes: readonly object[]) => (await gone(volumes)).verdict;
     expect(await verdict([])).toBe('pass');
+    expect(said(await gone([]))).toEqual([
+      expect.stringMatching(/^note new plates-1: the provider's list of 2026-11-20 has no plates-1/),
+    ]);
     expect(await verdict([{ name: 'scans-7', size: gib(80), servers: [] }])).toBe('fail');
     expect(await verdict([{ name: 'plates-1', size: gib(80), servers: [] }])).toBe('fail');
   });
