@@ -2,9 +2,11 @@
  * What is there and not declared, as estate files: one a server, and one of the volumes that only the provider lists. All of it
  * is marked as existing. What only a person can know is asked for where it belongs.
  */
+
 import { Document, YAMLMap } from 'yaml';
 import { byText } from '../base/order.ts';
 import { visible } from '../base/visible.ts';
+import { listed } from '../base/wording.ts';
 import type { Estate, Volume } from '../estate/estate.ts';
 import { type Bytes, exactSize } from '../estate/size.ts';
 import { unknownTier } from '../price/price-list.ts';
@@ -170,12 +172,22 @@ interface NewGroup {
 }
 
 /** What somebody who reads the file must know that its keys cannot say. */
-function notesOn(survey: Survey, groups: readonly NewGroup[], untold: readonly string[]): readonly string[] {
+function notesOn(
+  survey: Survey,
+  groups: readonly NewGroup[],
+  untold: readonly string[],
+  bySerial: readonly string[],
+): readonly string[] {
   const encrypted = survey.devices.filter(({ type }) => type === 'crypt').map(({ name }) => name);
   const parted = disksOf(survey).filter(
     (disk) => survey.devices.filter(({ type, on }) => type === 'part' && on.includes(disk.name)).length > 1,
   );
   return [
+    ...(bySerial.length === 0
+      ? []
+      : [
+          `The id of ${listed(bySerial)} is the serial number that its disk shows: where the provider has another identifier, write that.`,
+        ]),
     ...groups
       .filter(({ name, there }) => name !== there.name)
       .map(
@@ -231,11 +243,15 @@ function declareServer(ground: Ground): string | undefined {
   const grouped = new Set(survey.groups.flatMap((group) => memberDisks(survey, group)));
   const root = systemAt(survey, '/');
   const [boot, ...more] = root === undefined ? [] : disksUnder(survey, root.device);
+  const isNumbered = ({ serial }: SurveyedDevice): boolean => serial !== undefined && serials.has(serial);
+  const bySerial = own.flatMap((disk) =>
+    isNumbered(disk) && rows.get(disk)?.id === undefined ? (called.get(disk) ?? disk.name) : [],
+  );
   const volumes = Object.fromEntries(
     own.map((disk) => [
       called.get(disk) ?? disk.name,
       {
-        ...(disk.serial !== undefined && serials.has(disk.serial) ? { id: disk.serial } : {}),
+        ...(isNumbered(disk) ? { id: disk.serial } : {}),
         ...volumeOf(disk.size, rows.get(disk)),
         ...(holdsToo.has(disk) ? { shareable: true } : {}),
         ...(grouped.has(disk) ? {} : declaredAs(ownSystem(survey, disk, boot === disk))),
@@ -280,7 +296,9 @@ function declareServer(ground: Ground): string | undefined {
           ),
         }),
   };
-  return Object.keys(declared).length === 0 ? undefined : fileText(declared, notesOn(survey, groups, untold));
+  return Object.keys(declared).length === 0
+    ? undefined
+    : fileText(declared, notesOn(survey, groups, untold, bySerial));
 }
 
 /**
