@@ -12,6 +12,7 @@ export default defineConfig({
   test: {
     root: fileURLToPath(new URL('..', import.meta.url)),
     include: ['test/**/*.test.ts'],
+    globalSetup: 'test/scratch.ts',
     setupFiles: ['test/setup.ts'],
     env: { SEED: seed },
     testTimeout: 30_000,
