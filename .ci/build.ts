@@ -133,6 +133,7 @@ const whenUsed: Readonly<Record<string, readonly string[]>> = {
   'csv-parse/sync': ['parse'],
   'csv-stringify/sync': ['stringify'],
   re2js: ['RE2JS', 'RE2JSException'],
+  'simple-statistics': ['linearRegression', 'medianSorted', 'probit'],
   'string-width': ['default'],
   'supports-hyperlinks': ['createSupportsHyperlinks'],
   xmlbuilder2: ['create'],

@@ -1,4 +1,5 @@
 /** What the estate costs a month before and after, team by team, against the limits. */
+import { listed } from '../../base/wording.ts';
 import type { Judged, LimitUse } from '../../policy/judgement.ts';
 import { type CostDelta, changeOfCost, type TeamDelta } from '../../price/delta.ts';
 import { compareMoney, type Money, subtractMoney } from '../../price/money.ts';
@@ -129,15 +130,13 @@ const isTeamsOwn = ({ subject, before, after }: LimitUse, team: TeamDelta): bool
   compareMoney(before, team.before) === 0 &&
   compareMoney(after, team.after) === 0;
 
-const listed = new Intl.ListFormat('en-GB', { type: 'conjunction' });
-
 function causesSentence({ causes, currency }: CostDelta): readonly Block[] {
   const parts = causes.flatMap(({ cause, difference }) =>
     difference === undefined || difference.isZero()
       ? []
       : [`${causeWords[cause]} (${showDifference(difference, currency)})`],
   );
-  return parts.length === 0 ? [] : [sentence(`The difference comes from ${listed.format(parts)}.`)];
+  return parts.length === 0 ? [] : [sentence(`The difference comes from ${listed(parts)}.`)];
 }
 
 /** Said where what is shown does not add up as it stands: parts to their sums, or a change to its ends. */
