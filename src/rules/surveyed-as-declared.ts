@@ -96,12 +96,13 @@ function* startingFaults(view: ChangeView, surveys: Surveys, asked: Asked): Iter
   if (starting.length === 0) return;
   const compared = compareSurveys(base.estate, surveys, base.prices);
   const isMended = mendedBy(view, surveys);
+  const nearby = nearbyOf(compared.differences);
   for (const change of starting) {
     const about = touchedBy(change, base.estate, renames);
     if (about.volumes.length === 0) continue;
     const gone = isGone(change, compared);
-    for (const each of gone ? [] : compared.differences) {
-      if (!isAbout(each, change, about) || isMended(change, each)) continue;
+    for (const each of gone ? [] : nearby(about)) {
+      if (!matters(each, change) || isMended(change, each)) continue;
       const { message, meaning, surveyed } = each;
       yield {
         subject: change.subject,
@@ -267,29 +268,31 @@ function touchedBy(change: Change, base: Estate, renames: Renames): About {
   return { volumes: [...names].sort(), groups: [...groups].sort(), servers: [...servers].sort() };
 }
 
-function isAbout({ subject: { kind, name }, about }: Difference, change: Change, touched: About): boolean {
-  const { volumes, groups, servers } = touched;
-  // An attachment does harm where something else holds the volume already; what is on it stays as it is.
-  if (change.kind === 'attached' && about !== 'attachment') return false;
-  const on = name.split(':')[0] ?? '';
-  switch (kind) {
-    case 'volume':
-      return volumes.includes(name);
-    case 'volume-group':
-      return groups.includes(name);
-    case 'file-system':
-      return volumes.includes(on) || groups.includes(on);
-    case 'server':
-      // Whether a server runs, and from what, says which of its volumes can be let go of.
-      return (about === 'power' || about === 'boot') && servers.includes(name) && takesAway(change);
-    case 'estate':
-    case 'site':
-    case 'team':
-    case 'label':
-    case 'scope':
-    case 'branch':
-      return false;
+/** Those whose subject is one of what is touched, or lies on it; in order. */
+function nearbyOf(differences: readonly Difference[]): (touched: About) => readonly Difference[] {
+  const byKey = new Map<string, number[]>();
+  for (const [index, { subject }] of differences.entries()) {
+    const key = subject.kind === 'file-system' ? `on ${subject.name.split(':')[0]}` : subjectKey(subject);
+    const known = byKey.get(key);
+    if (known === undefined) byKey.set(key, [index]);
+    else known.push(index);
   }
+  return ({ volumes, groups, servers }) => {
+    const keys = [
+      ...volumes.flatMap((name) => [`volume ${name}`, `on ${name}`]),
+      ...groups.flatMap((name) => [`volume-group ${name}`, `on ${name}`]),
+      ...servers.map((name) => `server ${name}`),
+    ];
+    const found = new Set(keys.flatMap((key) => byKey.get(key) ?? []));
+    return [...found].sort((a, b) => a - b).flatMap((index) => differences[index] ?? []);
+  };
+}
+
+/** An attachment does harm where something else holds the volume already; what is on it stays as it is. */
+function matters({ subject, about }: Difference, change: Change): boolean {
+  if (change.kind === 'attached') return about === 'attachment';
+  // Whether a server runs, and from what, says which of its volumes can be let go of.
+  return subject.kind !== 'server' || ((about === 'power' || about === 'boot') && takesAway(change));
 }
 
 const said = ({ kind, subject: { name } }: Change): string => {
