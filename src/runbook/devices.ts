@@ -4,7 +4,7 @@
  */
 import type { Estate, FileSystem } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
-import { disksUnder, match, systemAt } from '../survey/match.ts';
+import { disksUnder, matchServer, systemAt, volumesByShownId } from '../survey/match.ts';
 import type { Survey, SurveyedDevice } from '../survey/survey.ts';
 
 /** A volume as a server shows it. */
@@ -25,6 +25,8 @@ export class Devices {
   readonly #base: Estate;
   readonly #surveys: ReadonlyMap<string, Survey>;
   readonly #disks = new Map<string, ReadonlyMap<string, SurveyedDevice>>();
+  /** Told from all surveys, and only where a disk is asked for. */
+  #byId: ReadonlyMap<string, string> | undefined;
 
   constructor(base: Estate, surveys: readonly Survey[]) {
     this.#base = base;
@@ -75,10 +77,8 @@ export class Devices {
   #disksOf(server: string, survey: Survey): ReadonlyMap<string, SurveyedDevice> {
     const known = this.#disks.get(server);
     if (known !== undefined) return known;
-    const { disks } = match(this.#base, [survey], undefined);
-    const found = new Map(
-      [...disks].flatMap(([volume, [one]]) => (one === undefined ? [] : [[volume, one.disk]])),
-    );
+    this.#byId ??= volumesByShownId(this.#base, [...this.#surveys.values()], undefined);
+    const found = matchServer(this.#base, survey, this.#byId).matched;
     this.#disks.set(server, found);
     return found;
   }
