@@ -144,4 +144,19 @@ export async function writeReport(path: string, text: () => Promise<string>): Pr
 }
 
 /** What the system said, without its stack. */
-export const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+export function reasonOf(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  const code: unknown = 'code' in error ? error.code : undefined;
+  return (typeof code === 'string' ? reasons.get(code) : undefined) ?? error.message;
+}
+
+/** What the operating system says most often, in words: errno.h of POSIX. */
+const reasons: ReadonlyMap<string, string> = new Map([
+  ['ENOENT', 'there is no such file or folder'],
+  ['EACCES', 'permission is denied'],
+  ['EPERM', 'permission is denied'],
+  ['EISDIR', 'it is a folder'],
+  ['ENOTDIR', 'part of its path is no folder'],
+  ['ENOSPC', 'no space is left on the disk'],
+  ['EROFS', 'it lies on a file system that is read-only'],
+]);

@@ -205,12 +205,24 @@ function keptLines({ path, surveyed, wasThere, estate }: Kept): readonly string[
   return [
     wasThere ? `${path} holds this survey already, of ${survey.at}.` : `Kept in ${path}, as of ${survey.at}:`,
     `  ${counted(survey.devices.length, 'block device')}, ${counted(survey['volume-groups'].length, 'volume group')}, ${counted(survey['file-systems'].length, 'file system')}`,
+    ...(isDeclared && isElsewhere(survey, estate)
+      ? [
+          `No disk of it is as large as a volume that is declared on ${survey.server}: make sure that the script ran there before you go by it.`,
+        ]
+      : []),
     ...(isDeclared
       ? []
       : [`${survey.server} is not declared yet; \`ullage survey declare\` writes what is there.`]),
     ...(unseen.length === 0 ? [] : ['Not seen, so that nothing is said of it:', ...unseenLines(unseen)]),
     ...(leftOut.length === 0 ? [] : ['Left out:', ...leftOutLines(leftOut)]),
   ];
+}
+
+/** Nothing of what is declared is there: most often it is the survey of another server. */
+function isElsewhere({ server, devices }: Surveyed['survey'], { held, volumes }: Estate): boolean {
+  const sizes = new Set(devices.map(({ size }) => size));
+  const declared = (held.get(server) ?? []).flatMap(({ volume }) => volumes.get(volume) ?? []);
+  return declared.length > 0 && declared.every(({ size }) => !sizes.has(`${size}`));
 }
 
 const unseenLines = (unseen: Surveyed['unseen']): readonly string[] => [

@@ -61,12 +61,13 @@ const words: Readonly<Record<ErrorCode, (about: About) => Said>> = {
   MISSING_CHAR: (about) => notClosed(about) ?? missing(about),
   MULTILINE_IMPLICIT_KEY: noKey,
   BLOCK_AS_IMPLICIT_KEY: (about) =>
-    /\S:(?:\s|$)/.test(about.rest) && !isItem(about)
+    noColon(about) ??
+    (/\S:(?:\s|$)/.test(about.rest) && !isItem(about)
       ? {
           message: `a second colon stands on this line: ${quoted(about.rest)}`,
           advice: 'Put a value that holds a colon in quotes, and write each key on a line of its own.',
         }
-      : noKey(about),
+      : noKey(about)),
   UNEXPECTED_TOKEN: unexpected,
   BLOCK_IN_FLOW: (about) =>
     isItem(about)
@@ -142,6 +143,18 @@ const firstOf = (text: string): string => [...text][0] ?? '';
 const isItem = ({ rest }: About): boolean => /^-(?:\s|$)/.test(rest);
 
 /** Where a line or its neighbour is taken for a key that goes on over several lines, or has none at all. */
+/** A mapping or a list begins behind a key that has no colon. */
+function noColon({ before, offset }: About): Said | undefined {
+  const [, indent = '', key, bracket] = /^(\s*)([^\s:#{}[\],"']+)\s+([{[])/.exec(before) ?? [];
+  return key === undefined
+    ? undefined
+    : {
+        offset: offset - before.length + indent.length,
+        message: `a colon is missing behind ${quoted(key)}`,
+        advice: `Write \`${key}: ${bracket}\`.`,
+      };
+}
+
 function noKey(about: About): Said {
   const { before, rest } = about;
   if (isItem(about)) {

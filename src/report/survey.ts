@@ -180,7 +180,7 @@ function headlineOf(outcome: SurveyOutcome, differences: readonly Difference[], 
     case 'undetermined':
       return untold > 0
         ? `It could not be told of ${counted(untold, 'volume')} which disk, or which of the provider's volumes, it is, or who holds it`
-        : 'Nothing has been surveyed yet';
+        : 'Nothing has been surveyed yet: `ullage survey script` gathers what a server shows, and `ullage survey add` keeps it';
   }
 }
 

@@ -1,3 +1,4 @@
+import { listed } from '../base/wording.ts';
 import { placed } from '../change/place.ts';
 import type { Estate, FileSystem, Volume } from '../estate/estate.ts';
 import { fileSystemFacts } from '../estate/file-system-facts.ts';
@@ -60,6 +61,7 @@ attachments:
           subject: { kind: 'volume', name },
           place: { revision, ...(holders.at(-1)?.place ?? placed(volume, revision)) },
           message: `volume ${name} is attached to ${holders.length} servers at once (${servers.join(', ')}), and ${fault.why}`,
+          advice: `To share it, ${listed(faults.map(({ toShare }) => toShare))}; otherwise detach it from all servers but one, where nothing on it is mounted any more.`,
           // One server more is worse, and so is one safeguard less on the same servers.
           excess: new Set([
             ...servers.map((server) => subjectRef({ kind: 'server', name: server })),
@@ -73,24 +75,36 @@ attachments:
 interface Fault {
   readonly kind: 'not shareable' | 'too many servers' | 'ordinary file system' | 'no file system';
   readonly why: string;
+  /** What is left to do for it to be shared, after "to". */
+  readonly toShare: string;
 }
 
 /** Everything that keeps a volume from being shared, the plainest first. */
 function faultsOf(estate: Estate, volume: Volume, servers: number, tier: Tier | undefined): readonly Fault[] {
   const faults: Fault[] = [];
-  if (!volume.shareable) faults.push({ kind: 'not shareable', why: 'it is not shareable' });
+  if (!volume.shareable)
+    faults.push({ kind: 'not shareable', why: 'it is not shareable', toShare: 'declare it shareable' });
   const limit = tier?.serversAVolume;
   if (limit !== undefined && servers > limit)
-    faults.push({ kind: 'too many servers', why: `its tier ${volume.tier} allows ${limit}` });
+    faults.push({
+      kind: 'too many servers',
+      why: `its tier ${volume.tier} allows ${limit}`,
+      toShare: `attach it to ${limit} at most`,
+    });
   const systems = fileSystemsOn(estate, volume);
   const ordinary = systems.find(({ type }) => !fileSystemFacts(type).clusterAware);
   if (ordinary !== undefined) {
     const why = `its file system ${ordinary.mount} (${ordinary.type}) is not cluster-aware`;
-    faults.push({ kind: 'ordinary file system', why });
+    faults.push({
+      kind: 'ordinary file system',
+      why,
+      toShare: 'give it a cluster-aware file system (gfs2, ocfs2)',
+    });
   } else if (systems.length === 0) {
     faults.push({
       kind: 'no file system',
       why: 'no cluster-aware file system is declared on it',
+      toShare: 'declare the cluster-aware file system (gfs2, ocfs2) that is on it',
     });
   }
   return faults;

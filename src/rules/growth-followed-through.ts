@@ -100,6 +100,7 @@ attachments:
           subject: place.subject,
           place: { revision: view.revision, ...place.place },
           message: messageFor(place, view),
+          ...(place.layer === 'volume' ? { advice: blank } : {}),
           // The same room in a dearer tier is worse.
           excess: new Map<string, Amount>([
             ['unallocated', place.idle],
@@ -111,6 +112,10 @@ attachments:
     };
   },
 };
+
+/** It need not have grown: it may be new, or only declared now. */
+const blank =
+  'Declare what is on it: a file system, or the volume group that it is a member of. Where nothing is, make that, or detach and delete the volume as the rules for deletions require.';
 
 const share = (part: Bytes, whole: Bytes): Decimal => new ExactDecimal(part.toString()).div(whole.toString());
 

@@ -99,6 +99,26 @@ describe('a survey that is added', () => {
     expect(JSON.parse(keptIn(repository))).toMatchObject({ server: 'plate-scanner', unseen: [] });
   });
 
+  it('of a server that shows nothing of what is declared is kept, and doubted first', async () => {
+    const doubt = 'No disk of it is as large as a volume that is declared on plate-scanner';
+    const other = makeRepository({
+      files: {
+        ...declared,
+        'storage/imagery.yaml': declared['storage/imagery.yaml'].replace('20 GiB', '21 GiB'),
+      },
+    });
+    expect((await add(other, text())).out.split('\n')[2]).toContain(doubt);
+    expect((await add(office(), text())).out).not.toContain(doubt);
+  });
+
+  it('from a file that is not there is told so in words', async () => {
+    const { code, out } = await addFile(office(), '/no/such/file.json');
+    expect([code, out]).toEqual([
+      2,
+      expect.stringContaining('cannot be read: there is no such file or folder'),
+    ]);
+  });
+
   it('twice is the same file, and changes nothing', async () => {
     const repository = office();
     await add(repository, text());

@@ -18,6 +18,8 @@ describe('a slip in YAML is told in plain words, where it is mended', () => {
     ['team:imagery\nvolumes:\n  a: 1\n', '1:1 a colon and a space are missing after a key: team:imagery'],
     ['volumes:\n  a: 1\nteam imagery\n', '3:1 a colon and a space are missing after a key: team imagery'],
     ['volumes:\n  plates-1\n    size: 1 GiB\n', '2:3 a colon and a space are missing after a key: plates-1'],
+    ['servers:\n  press { boot: root, type: small }\n', '2:3 a colon is missing behind press'],
+    ['servers:\n  press [ boot: root, type: small ]\n', '2:3 a colon is missing behind press'],
     ['reason: kept: for the audit\n', '1:9 a second colon stands on this line: kept: for the audit'],
     ['a:\n  reason: "kept\n  b: 2\n', '2:11 the quote " that begins here is not closed'],
     ["a:\n  reason: 'kept\n  b: 2\n", "2:11 the quote ' that begins here is not closed"],

@@ -28,9 +28,11 @@ describe('one volume on two servers', () => {
   it('destroys an ordinary file system', async () => {
     const judgement = await underRule(rule, shared(xfs, ['scanner']), shared(xfs, ['scanner', 'plotter']));
     expect(judgement.verdict).toBe('fail');
-    expect(onlyFinding(judgement).message).toBe(
-      'volume plates-1 is attached to 2 servers at once (plotter, scanner), and it is not shareable',
-    );
+    expect(onlyFinding(judgement)).toMatchObject({
+      message: 'volume plates-1 is attached to 2 servers at once (plotter, scanner), and it is not shareable',
+      advice:
+        'To share it, declare it shareable and give it a cluster-aware file system (gfs2, ocfs2); otherwise detach it from all servers but one, where nothing on it is mounted any more.',
+    });
   });
 
   it('shareable as the provider may call it, an ordinary file system on it is none the safer', async () => {
@@ -42,9 +44,13 @@ describe('one volume on two servers', () => {
 
   it('shareable and with no file system declared, nobody can tell', async () => {
     const after = shared('shareable: true', ['scanner', 'plotter']);
-    expect(onlyFinding(await underRule(rule, shared('', ['scanner']), after)).message).toContain(
-      'no cluster-aware file system',
-    );
+    expect(onlyFinding(await underRule(rule, shared('', ['scanner']), after))).toMatchObject({
+      message: expect.stringContaining('no cluster-aware file system'),
+      // What is done already is not advised.
+      advice: expect.stringMatching(
+        /^To share it, declare the cluster-aware file system .* that is on it; otherwise/,
+      ),
+    });
   });
 
   it('put right: shareable, with a cluster-aware file system', async () => {
