@@ -6,7 +6,7 @@ import { listInForce } from '../price/price-list.ts';
 import { type CostFormat, reportCost } from '../report/cost.ts';
 import { type Finished, type ReportFlags, terminal } from './edge.ts';
 import { notTold } from './not-told.ts';
-import { shownOn, withRepository } from './repository.ts';
+import { readFromHere, shownOn, withRepository } from './repository.ts';
 
 export interface CostFlags extends ReportFlags {
   readonly repo: string;
@@ -44,5 +44,6 @@ export async function runCost(flags: CostFlags): Promise<Finished> {
       : err(...(await withExcerpts(cost.problems, () => tree)));
   });
   if (!priced.ok) return notTold(priced.problems, flags, 'not judged: the estate cannot be priced');
-  return { output: reportCost(priced.value, format, terminal(flags)), code: 0 };
+  const output = reportCost(priced.value, format, terminal(flags));
+  return { output, code: 0, remarks: readFromHere(flags.at) };
 }

@@ -13,7 +13,7 @@ import { type HeadroomFormat, reportHeadroom } from '../report/headroom.ts';
 import { capacityIn } from '../survey/measured.ts';
 import { type Finished, type ReportFlags, terminal } from './edge.ts';
 import { notTold } from './not-told.ts';
-import { shownOn, withRepository } from './repository.ts';
+import { readFromHere, shownOn, withRepository } from './repository.ts';
 
 export interface HeadroomFlags extends ReportFlags {
   readonly repo: string;
@@ -50,7 +50,8 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
   if (!overview.ok) {
     return notTold(overview.problems, flags, 'not judged: the estate cannot be read');
   }
-  return { output: reportHeadroom(overview.value, format, terminal(flags)), code: 0 };
+  const output = reportHeadroom(overview.value, format, terminal(flags));
+  return { output, code: 0, remarks: readFromHere(flags.at) };
 }
 
 /** What commits made of the estate since the first reading; undefined where it cannot be told, and without readings. */

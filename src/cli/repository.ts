@@ -66,6 +66,12 @@ export interface Shown {
   readonly settings: Settings;
 }
 
+/** What is shown is nobody's decision yet where no revision is named. */
+export const readFromHere = (at: string | undefined): readonly string[] =>
+  at === undefined
+    ? ['Read from the files as they are here, merged or not; `--at main` reads what is on main.']
+    : [];
+
 /**
  * Reads the revision that a command is to show.
  *

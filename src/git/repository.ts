@@ -305,7 +305,7 @@ export class GitRepository {
       message: `there is no commit ${shown(ref)} in this clone`,
       advice: /[~^]|HEAD$/.test(ref)
         ? `Check that the commit exists; ${this.shallow.size > 0 ? 'this clone is shallow, and `git fetch --unshallow origin` fetches the rest' : '`git log` shows them'}.`
-        : `${offered}Check the name, and fetch it with \`${fetch.join(' ')}\`; in CI, check out with fetch depth 0.`,
+        : `${offered}Check the name; where only the remote has it, fetch it with \`${fetch.join(' ')}\`. In CI, check out with fetch depth 0.`,
     };
   }
 }

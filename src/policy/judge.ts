@@ -327,6 +327,8 @@ export function verdictOf({
   const reasons: string[] = [];
   if (changes.length > 0) reasons.push(`no rule objects to ${counted(changes.length, 'change')}`);
   else reasons.push(policyChanges.length === 0 ? 'nothing changes' : 'no storage changes');
+  const looser = policyChanges.filter(({ direction }) => direction === 'looser').length;
+  if (looser > 0) reasons.push(`the policy is made looser in ${counted(looser, 'place')}`);
   const ofHead = findings.filter(({ baselineState }) => baselineState !== 'absent');
   const waived = carried.waived.length + ofHead.filter(({ waiver }) => waiver !== undefined).length;
   const onMain =

@@ -245,7 +245,7 @@ describe('the command as a process', () => {
     });
     expect([full.status, full.stderr]).toEqual([
       2,
-      expect.stringContaining('the report /dev/full cannot be written: ENOSPC'),
+      expect.stringContaining('the report /dev/full cannot be written: no space is left on the disk'),
     ]);
   });
 });
