@@ -132,8 +132,15 @@ export function* untoldHolders(
   }
 }
 
-/** Whether the provider's list, and every survey, show that what is deleted is gone already, and not merely called otherwise. */
-export function isGone(change: Change, { differences, matches }: SurveyComparison): boolean {
+/**
+ * Whether the provider's list, and every survey, show that what is deleted is gone already, and not merely called
+ * otherwise: every row is another volume's without doubt, and none bears its name.
+ */
+export function isGone(
+  change: Change,
+  { differences, matches }: SurveyComparison,
+  { provider }: Surveys,
+): boolean {
   if (change.kind !== 'volume-deleted') return false;
   const { name } = change.before;
   const about = differences.filter(({ subject }) => subject.kind === 'volume' && subject.name === name);
@@ -141,8 +148,10 @@ export function isGone(change: Change, { differences, matches }: SurveyCompariso
     about.some(
       ({ layer, kind, meaning }) => layer === 'provider' && kind === 'not there' && meaning === undefined,
     ) &&
+    matches.inferred.size === 0 &&
     !matches.rows.has(name) &&
     !matches.disks.has(name) &&
-    (matches.candidates.get(name) ?? []).length === 0
+    (matches.candidates.get(name) ?? []).length === 0 &&
+    provider?.volumes.every((row) => row.name !== name) === true
   );
 }

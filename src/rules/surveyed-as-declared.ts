@@ -100,7 +100,7 @@ function* startingFaults(view: ChangeView, surveys: Surveys, asked: Asked): Iter
   for (const change of starting) {
     const about = touchedBy(change, base.estate, renames);
     if (about.volumes.length === 0) continue;
-    const gone = isGone(change, compared);
+    const gone = isGone(change, compared, surveys);
     for (const each of gone ? [] : nearby(about)) {
       if (!matters(each, change) || isMended(change, each)) continue;
       const { message, meaning, surveyed } = each;

@@ -13,6 +13,8 @@ export interface SurveyedDisk {
 export interface RowMatches {
   /** By volume: its row in the provider's list. */
   readonly rows: ReadonlyMap<string, ProviderVolume>;
+  /** Volumes that have their row by what one disk shows, and that the list calls otherwise: which disk that is was inferred. */
+  readonly inferred: ReadonlySet<string>;
   /** Rows that are no volume that is declared, or may be one and cannot be told. */
   readonly undeclaredRows: readonly ProviderVolume[];
   /** By volume that has no row: those that it may be, if the provider calls it otherwise. None is left out. */
@@ -20,8 +22,9 @@ export interface RowMatches {
 }
 
 /**
- * By the identifier, also where the disk alone shows it, then by the name. What is left may be the same thing without an
- * identifier and under another name, where its size, tier, site and server are those that are declared.
+ * By the identifier, then by the name, then by the identifier that the disk shows of a volume which is declared without.
+ * What is left may be the same thing without an identifier and under another name, where its size, tier, site and server
+ * are those that are declared.
  */
 export function matchRows(
   estate: DeclaredThings,
@@ -50,21 +53,28 @@ export function matchRows(
     if (name !== undefined) take(name, row);
   }
   const byShownId = new Map(onlyPairs(listed, ({ id }) => (id === undefined ? undefined : shown(id))));
+  /** The volume that a row is called by; a name is a mere name where both have identifiers, and they differ. */
+  const calledBy = ({ id, name }: ProviderVolume): Volume | undefined => {
+    const volume = estate.volumes.get(name ?? '');
+    return volume?.id === undefined || id === undefined ? volume : undefined;
+  };
+  for (const [name, row] of onlyPairs(listed, (row) => row.name))
+    if (calledBy(row) !== undefined) take(name, row);
+  const inferred = new Set<string>();
   const rowOf = ({ disk }: SurveyedDisk): ProviderVolume | undefined => byShownId.get(disk.serial ?? '');
   for (const [name, those] of disks) {
     const [row, ...others] = new Set(those.flatMap((each) => rowOf(each) ?? []));
-    if (row !== undefined && others.length === 0 && estate.volumes.get(name)?.id === undefined)
-      take(name, row);
-  }
-  // A name is a mere name where both have identifiers, and they differ.
-  for (const [name, row] of onlyPairs(listed, (row) => row.name)) {
-    const volume = estate.volumes.get(name);
-    if (volume !== undefined && (volume.id === undefined || row.id === undefined)) take(name, row);
+    if (row === undefined || others.length > 0 || estate.volumes.get(name)?.id !== undefined) continue;
+    // A disk that is told by its size or its place is not one that the list calls by another volume's name.
+    if ((calledBy(row)?.name ?? name) !== name) continue;
+    take(name, row);
+    if (row.name !== name) inferred.add(name);
   }
   const left = listed.filter((row) => !taken.has(row));
   const elsewhere = new Set(undeclared.map(rowOf));
   return {
     rows,
+    inferred,
     undeclaredRows: left,
     rowCandidates: candidatesAmong(
       estate,

@@ -383,6 +383,83 @@ describe('surveys are taken from the base', () => {
   });
 });
 
+describe('a live volume that the list shows by its name', () => {
+  const estate = (volumes: string): string =>
+    `servers: { s: { id: i-1, power: running } }\nvolumes: { ${volumes} }\nattachments: [ { volume: b, server: s } ]\n`;
+  const b = 'b: { size: 50 GiB, tier: bulk }';
+  const main = { 'storage/a.yaml': estate(`a: { size: 50 GiB, tier: bulk }, ${b}`) };
+  const branch = { 'storage/a.yaml': estate(b) };
+  const list = (volumes: readonly object[]): Files => ({
+    'surveys/provider.json': JSON.stringify({
+      format: 'ullage-provider-survey-1',
+      at: '2026-11-20T06:00:00Z',
+      lists: ['volumes', 'servers'],
+      volumes,
+      servers: [{ id: 'i-1', name: 's' }],
+    }),
+  });
+  const guest = (disks: readonly (readonly [size: number, serial: string | undefined])[]): Files => ({
+    'surveys/s.json': JSON.stringify({
+      format: 'ullage-survey-1',
+      server: 's',
+      at: '2026-11-20T06:00:00Z',
+      tools: {},
+      unseen: [],
+      devices: disks.map(([size, serial], index) => ({
+        name: `vd${'bcd'[index]}`,
+        type: 'disk',
+        size: gib(size),
+        ...(serial === undefined ? {} : { serial }),
+      })),
+      'volume-groups': [],
+      'file-systems': [],
+    }),
+  });
+  const deleted = async (surveys: Files) =>
+    judge({ ...rule(), ...main, ...surveys }, { ...rule(), ...branch, ...surveys });
+
+  it('is not gone because its disk looks like the one of another', async () => {
+    const held = { id: 'vol-0000001', size: gib(50), servers: ['i-1'] };
+    for (const rows of [
+      [{ ...held, name: 'a' }],
+      [
+        { ...held, name: 'a' },
+        { name: 'b', size: gib(50), servers: [] },
+      ],
+      // Nor because the list has no names at all.
+      [held],
+    ])
+      expect((await deleted({ ...list(rows), ...guest([[50, 'vol-0000001']]) })).verdict).toBe('fail');
+  });
+
+  it('is deleted by no branch with a survey more that is refused without it', async () => {
+    const row = fc.record(
+      {
+        name: fc.constantFrom('a', 'b', 'x'),
+        id: fc.constantFrom('vol-1', 'vol-2'),
+        size: fc.constantFrom(gib(50), gib(60)),
+        servers: fc.constantFrom([], ['i-1']),
+      },
+      { requiredKeys: ['size', 'servers'] },
+    );
+    const rows = fc
+      .array(row, { maxLength: 2 })
+      .filter(([one, other]) => one?.id === undefined || one.id !== other?.id);
+    const disk = fc.tuple(fc.constantFrom(50, 60), fc.constantFrom(undefined, 'vol-1', 'vol-2'));
+    const seen = new Set<string>();
+    await fc.assert(
+      fc.asyncProperty(rows, fc.array(disk, { maxLength: 2 }), async (listed, disks) => {
+        const alone = (await deleted(list(listed))).verdict;
+        const both = (await deleted({ ...list(listed), ...guest(disks) })).verdict;
+        seen.add(`${alone} ${both}`);
+        if (alone === 'fail') expect(both).toBe('fail');
+      }),
+      { numRuns: 500 },
+    );
+    expect([...seen].sort()).toEqual(['fail fail', 'pass fail', 'pass pass']);
+  });
+});
+
 describe('what is declared as existing', () => {
   const sizes = [40, 60, 400] as const;
   const tiers = ['bulk', 'brisk'] as const;
