@@ -114,10 +114,7 @@ export function roomIn(
     }
     case 'quota': {
       const quota = limits.quota(shared.site)?.[shared.of];
-      if (quota === undefined) return undefined;
-      // What is over its quota already is there, and takes no more.
-      const left = BigInt(quota) - usedBefore(sides, shared.site, shared.of);
-      return left < 0n ? 0n : left;
+      return quota === undefined ? undefined : BigInt(quota) - usedBefore(sides, shared.site, shared.of);
     }
     case 'group':
       return (isDone) =>

@@ -53,6 +53,25 @@ describe('a volume that goes and one that comes, neither for the sake of the oth
     }
   });
 
+  it('go first, as many as it takes, where more is there already than there may be, and all could be within', () => {
+    const steps = runbook(kept({ a: 50, b: 20, d: 40 }), kept({ a: 50, c: 15, e: 30 }), { gib: 100n });
+    const order = keys(steps);
+    const used = order.map((_, index) =>
+      order.slice(0, index + 1).reduce((sum, key) => {
+        const [what, name = ''] = key.split(' ');
+        const size = { b: 20, d: 40, c: 15, e: 30 }[name] ?? 0;
+        return what === 'create' ? sum + size : sum - size;
+      }, 110),
+    );
+    expect(order).toHaveLength(4);
+    expect(snags(steps)).toEqual([]);
+    // Whatever is created, there is room for it then.
+    for (const [index, key] of order.entries())
+      if (key.startsWith('create')) expect(used[index]).toBeLessThanOrEqual(100);
+    // And in every other order that the waits allow: c waits for both.
+    expect(steps.find(({ key }) => key === 'create c')?.after.length).toBeGreaterThanOrEqual(2);
+  });
+
   it('go first where more is there already than there may be, and no more comes than goes', () => {
     expect(keys(runbook(...change, { volumes: 1, gib: 10n }))).toEqual(['delete drafts', 'create tides']);
     const larger = runbook(change[0], kept({ tides: 41, plates: 40 }), { gib: 10n });

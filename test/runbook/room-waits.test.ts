@@ -103,7 +103,10 @@ describe('of any few acts', () => {
           : [act(`${index} for a while`, of, {}, waits), gives];
       }),
     );
-  const left = fc.record({ slots: fc.nat({ max: 3 }), size: fc.nat({ max: 4 }) }).map(rooms);
+  /** Fewer than none where more is there already than there may be. */
+  const left = fc
+    .record({ slots: fc.integer({ min: -2, max: 3 }), size: fc.integer({ min: -2, max: 4 }) })
+    .map(rooms);
   /** As a volume group has it: whatever is counted, only whether it holds is told. */
   const judged = (acts: readonly Act[], all: ReadonlyMap<string, Room>): ReadonlyMap<string, Room> =>
     new Map(
