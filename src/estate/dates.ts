@@ -24,6 +24,9 @@ const millisecondsADay = 86_400_000;
 export const daysBetween = (from: string, to: string): number =>
   Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / millisecondsADay);
 
+/** Whether a day is still to come. One is allowed for, since clocks and time zones differ. */
+export const isToCome = (day: string, on: string): boolean => daysBetween(on, day) > 1;
+
 export const addDays = (day: string, count: number): string =>
   new Date(Date.parse(`${day}T00:00:00Z`) + count * millisecondsADay).toISOString().slice(0, 10);
 

@@ -1,7 +1,7 @@
 /** What surveys tell of a volume before anything is done to it: who shows it, of which day, who holds it, whether it is gone. */
 import { listed } from '../base/wording.ts';
 import type { Change } from '../change/change.ts';
-import { daysBetween } from '../estate/dates.ts';
+import { daysBetween, isToCome } from '../estate/dates.ts';
 import type { Volume } from '../estate/estate.ts';
 import type { SurveyComparison, Surveys } from '../survey/compare.ts';
 import type { Difference } from '../survey/difference.ts';
@@ -19,9 +19,6 @@ export const shownIn = ({ server }: Difference, { servers }: Surveys): string =>
   server === undefined
     ? 'the provider'
     : `a survey of ${servers.find((each) => each.server === server)?.at.slice(0, 10)}`;
-
-/** A day is allowed for, since clocks and time zones differ. */
-const clocksDiffer = 1;
 
 /** When a volume was last surveyed, RFC 3339; undefined where no survey shows it. */
 export function newestOf(
@@ -76,7 +73,7 @@ export function* ageOf(
   }
   const day = newest.slice(0, 10);
   const age = daysBetween(day, on);
-  if (age < -clocksDiffer) {
+  if (isToCome(day, on)) {
     yield {
       ...common,
       facet: `too old ${volume}`,

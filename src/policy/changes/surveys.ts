@@ -3,7 +3,7 @@
  * that is edited, or goes, says less of what is there. So does a newer one that leaves out what the older told; and one of
  * a day to come would stand before all that are still to be taken.
  */
-import { daysBetween } from '../../estate/dates.ts';
+import { isToCome } from '../../estate/dates.ts';
 import type { PolicyChange } from '../../rules/view.ts';
 import type { Surveys } from '../../survey/compare.ts';
 import { coverageOf, isCovered } from '../../survey/coverage.ts';
@@ -37,8 +37,7 @@ export function surveyChanges(
 
 function directionOf(was: Taken | undefined, now: Taken | undefined, on: string): Direction {
   if (now === undefined || (was !== undefined && now.at <= was.at)) return 'looser';
-  // A day is allowed for, since clocks and time zones differ.
-  if (daysBetween(on, now.at.slice(0, 10)) > 1) return 'unknown';
+  if (isToCome(now.at.slice(0, 10), on)) return 'unknown';
   return was === undefined || isCovered(coverageOf(was), coverageOf(now)) ? 'neither' : 'unknown';
 }
 
