@@ -2,7 +2,7 @@
 import type { Subject } from '../estate/estate.ts';
 import { type ActionName, actionOf } from './actions.ts';
 import { type Placed, Plan } from './plan.ts';
-import type { Room, Share } from './room-search.ts';
+import type { Share } from './room-search.ts';
 import { type Limits, roomIn, type Shared, sharedKey, takingOf } from './rooms.ts';
 import type { Sides } from './sides.ts';
 import { comesUp } from './waits.ts';
@@ -40,8 +40,6 @@ export const leaving: ReadonlySet<ActionName> = new Set<ActionName>([
   'remove-group',
 ]);
 
-const isNegative = (room: Room | undefined): boolean => typeof room === 'bigint' && room < 0n;
-
 export class Draft {
   readonly sides: Sides;
   readonly #plan = new Plan<Wanted>();
@@ -61,19 +59,11 @@ export class Draft {
   }
 
   inOrder(limits: Limits): readonly Placed<Wanted>[] {
-    const roomOf = (name: string): Room | undefined => {
+    return this.#plan.inOrder((name) => {
       const shared = this.#shared.get(name);
       return shared === undefined
         ? undefined
         : roomIn(this.sides, shared, limits, (key) => this.#plan.has(key));
-    };
-    const within = this.#plan.inOrder(roomOf);
-    const isOver = [...this.#shared].some(([name, { kind }]) => kind === 'quota' && isNegative(roomOf(name)));
-    if (!isOver || within.every(({ overfills }) => overfills === undefined)) return within;
-    // What is beyond its quota already, and cannot be brought within it on the way, has to take no more than it has.
-    return this.#plan.inOrder((name) => {
-      const room = roomOf(name);
-      return this.#shared.get(name)?.kind === 'quota' && isNegative(room) ? 0n : room;
     });
   }
 

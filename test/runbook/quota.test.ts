@@ -72,12 +72,18 @@ describe('a volume that goes and one that comes, neither for the sake of the oth
     expect(steps.find(({ key }) => key === 'create c')?.after.length).toBeGreaterThanOrEqual(2);
   });
 
-  it('go first where more is there already than there may be, and no more comes than goes', () => {
-    expect(keys(runbook(...change, { volumes: 1, gib: 10n }))).toEqual(['delete drafts', 'create tides']);
-    const larger = runbook(change[0], kept({ tides: 41, plates: 40 }), { gib: 10n });
-    expect(snags(larger)).toEqual([
-      ['create tides', { kind: 'no-quota', site: 'north-quay', of: 'size', isSure: true }],
-    ]);
+  it('are refused where more is there already than there may be, and what goes does not bring it within', () => {
+    // 80 of 70 GiB: with the drafts gone there is room for as much as 30.
+    const last = kept({ tides: 30, plates: 40 });
+    expect(snags(runbook(change[0], last, { gib: 70n }))).toEqual([]);
+    expect(keys(runbook(change[0], last, { gib: 70n }))).toEqual(['delete drafts', 'create tides']);
+    for (const [quota, of] of [
+      [{ gib: 69n }, 'size'],
+      [{ volumes: 1 }, 'volumes'],
+    ] as const)
+      expect(snags(runbook(change[0], last, quota))).toEqual([
+        ['create tides', { kind: 'no-quota', site: 'north-quay', of, isSure: true }],
+      ]);
   });
 
   it('wait for nothing at another site', () => {

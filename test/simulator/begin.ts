@@ -4,13 +4,16 @@ import type { Estate, FileSystem, Layout } from '../../src/estate/estate.ts';
 import { type Bytes, bytes } from '../../src/estate/size.ts';
 import { type Content, type Group, type Quota, type System, World } from './world.ts';
 
-/** What there is beyond the most that either end of the branch takes. */
+/** What there is beyond what the ends of the branch take. */
 export interface Spare {
-  /** Attachment slots of each server. */
+  /** Attachment slots of each server, beyond the most that either takes. */
   readonly slots: number;
-  /** Of each site's quota, or less than none; undefined where there are no quotas. */
-  readonly quota: Quota | undefined;
+  /** Of each site's quota; undefined where there are no quotas. */
+  readonly quota: SpareQuota | undefined;
 }
+
+/** More, or less, than the most that either end takes; or than the head does, of which the base may have more already. */
+export type SpareQuota = Quota & { readonly than: 'either' | 'head' };
 
 /** As many as the most that either end of the branch takes, and some to spare. */
 export function slotsOf(base: Estate, head: Estate, renames: Renames, name: string, spare: number): number {
@@ -26,14 +29,15 @@ export function quotaOf(
   base: Estate,
   head: Estate,
   site: string,
-  spare: Quota | undefined,
+  spare: SpareQuota | undefined,
 ): { readonly volumes: number; readonly size: Bytes } | undefined {
   if (spare === undefined) return undefined;
   const used = ({ volumes }: Estate): Quota => {
     const there = [...volumes.values()].filter((volume) => volume.site === site);
     return { volumes: there.length, size: there.reduce((sum, { size }) => sum + size, 0n) };
   };
-  const [before, after] = [used(base), used(head)];
+  const after = used(head);
+  const before = spare.than === 'head' ? after : used(base);
   const size = larger(before.size, after.size) + spare.size;
   return {
     volumes: Math.max(0, Math.max(before.volumes, after.volumes) + spare.volumes),
@@ -99,14 +103,10 @@ export function worldOf(base: Estate, head: Estate, renames: Renames, spare: Spa
       content,
     });
   }
-  // More than its quota may be there, which is no more than that it stays.
+  // More than its quota may be there: it stays, and nothing comes until there is less.
   for (const site of ['north-quay', 'south-quay']) {
-    const [quota, used] = [quotaOf(base, head, site, spare.quota), world.used(site)];
-    if (quota === undefined) continue;
-    world.quotas.set(site, {
-      volumes: Math.max(quota.volumes, used.volumes),
-      size: larger(quota.size, used.size),
-    });
+    const quota = quotaOf(base, head, site, spare.quota);
+    if (quota !== undefined) world.quotas.set(site, quota);
   }
   // What is mounted where, as fstab has it, before anything is done.
   for (const server of world.servers.values()) {

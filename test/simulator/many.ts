@@ -26,15 +26,22 @@ const batch = 1_000;
 
 const GiB = 1n << 30n;
 
-/** Of quotas, in turn: none are set, all is taken, a volume's room is left, one of both is over what there may be. */
-const quotas = [
+/**
+ * Of quotas, in turn: none are set, all is taken, a volume's room is left, one of both is over what there may be; main
+ * has too much, and the branch mends that, with room to spare or none.
+ */
+const quotas: readonly Spare['quota'][] = [
   undefined,
-  { volumes: 0, size: 0n },
-  { volumes: 1, size: 20n * GiB },
-  { volumes: 1, size: 0n },
-  { volumes: 0, size: 40n * GiB },
-  { volumes: -1, size: 0n },
-  { volumes: 0, size: -5n * GiB },
+  { than: 'either', volumes: 0, size: 0n },
+  { than: 'either', volumes: 1, size: 20n * GiB },
+  { than: 'either', volumes: 1, size: 0n },
+  { than: 'either', volumes: 0, size: 40n * GiB },
+  { than: 'either', volumes: -1, size: 0n },
+  { than: 'either', volumes: 0, size: -5n * GiB },
+  { than: 'head', volumes: 0, size: 0n },
+  { than: 'head', volumes: 1, size: 20n * GiB },
+  { than: 'head', volumes: 9, size: 0n },
+  { than: 'head', volumes: 0, size: 900n * GiB },
 ];
 
 /** Servers have no attachment slot beyond what either end takes, one, or two, in turn, and their sites likewise. */
@@ -55,7 +62,7 @@ export function playMany({ count, seed }: { readonly count: number; readonly see
       steps += outcome.steps.length;
       if (outcome.isUntold) untold += 1;
       const [base, head] = pair.map((files) => files['storage/all.yaml']);
-      const where = `\n  base: ${base}\n  head: ${head}\n  spare: ${index % 21}`;
+      const where = `\n  base: ${base}\n  head: ${head}\n  spare: ${index % (3 * quotas.length)}`;
       for (const fault of outcome.faults) {
         // One kind, whatever the names and the figures.
         const [first = ''] = fault.split('\n');

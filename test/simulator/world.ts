@@ -157,12 +157,12 @@ export class World {
     return { volumes: there.length, size: there.reduce((sum, { size }) => sum + size, 0n) };
   }
 
-  /** As much more at a site. */
+  /** As much more at a site, which may have more than its quota already. */
   allow(site: string, volumes: number, size: bigint): void {
     const [quota, used] = [this.quotas.get(site), this.used(site)];
     if (quota === undefined) return;
-    if (used.volumes + volumes > quota.volumes) refuse(`the quota of ${site} is ${quota.volumes} volumes`);
-    if (used.size + size > quota.size) refuse(`the quota of ${site} is ${quota.size} bytes`);
+    if (volumes > 0 && used.volumes + volumes > quota.volumes) refuse(`the quota of ${site} is ${quota.volumes} volumes`);
+    if (size > 0n && used.size + size > quota.size) refuse(`the quota of ${site} is ${quota.size} bytes`);
   }
 
   attach(disk: Disk, server: Server): void {
