@@ -23,16 +23,20 @@ export const shownIn = ({ server }: Difference, { servers }: Surveys): string =>
 /** When a volume was last surveyed, RFC 3339; undefined where no survey shows it. */
 export function newestOf(
   volume: string,
-  { matches }: SurveyComparison,
+  compared: SurveyComparison,
   { provider }: Surveys,
 ): string | undefined {
-  return [
-    ...(matches.disks.get(volume) ?? []).map(({ survey }) => survey.at),
-    ...(matches.rows.has(volume) && provider !== undefined ? [provider.at] : []),
-  ]
+  const { matches } = compared;
+  const listed = matches.rows.has(volume) ? provider?.at : undefined;
+  return [newestInGuest(volume, compared) ?? [], listed ?? []].flat().sort().at(-1);
+}
+
+/** Likewise, where what is on it counts, which the provider's list does not show. */
+export const newestInGuest = (volume: string, { matches }: SurveyComparison): string | undefined =>
+  (matches.disks.get(volume) ?? [])
+    .map(({ survey }) => survey.at)
     .sort()
     .at(-1);
-}
 
 /** Likewise, of what nothing is done to: of disks that are alike it need not be known which of them it is. */
 export function seenOf(
@@ -52,6 +56,30 @@ export function seenOf(
       .at(-1) ??
     (listed ? surveys.provider?.at : undefined)
   );
+}
+
+/** What only a guest shows is not surveyed where the provider's list alone has the volume. */
+export function* ageInGuest(
+  change: Change,
+  volume: string,
+  which: string,
+  compared: SurveyComparison,
+  asked: Asked,
+): Iterable<Violation> {
+  const newest = newestInGuest(volume, compared);
+  if (newest !== undefined || !compared.matches.rows.has(volume)) {
+    yield* ageOf(change, volume, which, newest, asked);
+    return;
+  }
+  yield {
+    subject: change.subject,
+    place: change.place,
+    facet: `missing ${volume}`,
+    message: `no survey of a server shows what is on ${volume}, ${which}, and the provider's list does not show that`,
+    advice:
+      'Survey the server that holds it first; where none does, attach it in a change of its own and survey it there.',
+    atMost: asked.missing,
+  };
 }
 
 export function* ageOf(

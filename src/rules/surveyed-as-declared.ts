@@ -10,6 +10,7 @@ import type { Difference } from '../survey/difference.ts';
 import { type ChangeRule, levels, type Violation } from './rule.ts';
 import {
   type Asked,
+  ageInGuest,
   ageOf,
   goneBy,
   isGone,
@@ -120,7 +121,9 @@ function* startingFaults(view: ChangeView, surveys: Surveys, asked: Asked): Iter
     for (const volume of about.volumes) {
       // What is gone is surveyed by a list that has it no more.
       const newest = gone ? surveys.provider?.at : newestOf(volume, compared, surveys);
-      yield* ageOf(change, volume, which, newest, asked);
+      if (startsInGuest(change, volume, base.estate))
+        yield* ageInGuest(change, volume, which, compared, asked);
+      else yield* ageOf(change, volume, which, newest, asked);
       if (gone && newest !== undefined) yield goneBy(change, volume, newest);
     }
     if (takesAway(change) && !gone)
@@ -139,6 +142,9 @@ function* adoptedFaults(view: ChangeView, surveys: Surveys, asked: Asked): Itera
   if (adopting.length === 0) return;
   const there = thereAlready(base.estate, head.estate, allChanges, renames);
   const compared = compareSurveys(there, surveys, base.prices);
+  const wiped = new Set(
+    allChanges.flatMap((change) => ('wipes' in change ? change.wipes.map(({ name }) => name) : [])),
+  );
   const bySubject = new Map<string, Difference[]>();
   for (const each of compared.differences.filter(isOfDeclared)) {
     const key = subjectKey(ownerOf(each));
@@ -164,14 +170,13 @@ function* adoptedFaults(view: ChangeView, surveys: Surveys, asked: Asked): Itera
           .join(' '),
       };
     }
-    if (kind === 'volume' && different.every((each) => each.kind !== 'not there'))
-      yield* ageOf(
-        change,
-        name,
-        'which is declared as existing',
-        seenOf(there.volumes.get(name), compared, surveys),
-        asked,
-      );
+    if (kind !== 'volume' || different.some((each) => each.kind === 'not there')) continue;
+    if (wiped.has(name))
+      yield* ageInGuest(change, name, 'which is declared as existing and written over', compared, asked);
+    else {
+      const seen = seenOf(there.volumes.get(name), compared, surveys);
+      yield* ageOf(change, name, 'which is declared as existing', seen, asked);
+    }
   }
 }
 
@@ -232,6 +237,16 @@ const startsFromMain = (change: Change): boolean =>
   takesAway(change) || growths.has(change.kind) || change.kind === 'attached';
 
 const takesAway = (change: Change): boolean => lossOf(change) !== undefined || moves.has(change.kind);
+
+/**
+ * Whether it starts from what is on a volume. What no server holds cannot be surveyed by one, and may go by the list
+ * alone; what is written over has to be seen first, wherever it is.
+ */
+const startsInGuest = (change: Change, volume: string, base: Estate): boolean =>
+  'wipes' in change
+    ? change.wipes.some(({ before }) => before.name === volume)
+    : (change.subject.kind === 'file-system' || change.subject.kind === 'volume-group') &&
+      (base.holders.get(volume) ?? []).length > 0;
 
 interface About {
   readonly volumes: readonly string[];

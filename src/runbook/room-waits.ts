@@ -127,7 +127,8 @@ function tightRooms(acts: readonly Sharing[], rooms: ReadonlyMap<string, Room>):
 
 /**
  * Of a counted room, each act that takes has its part from particular ones that give: from those that it waits for
- * anyway, from what was free, and only then from others. Of any other room it waits for all that gave before it.
+ * anyway, from what was free, and only then from others. Where there is less than nothing free, all that take wait for
+ * those that make up for it. Of any other room an act waits for all that gave before it.
  */
 function waitsIn(
   order: readonly Sharing[],
@@ -149,6 +150,7 @@ function waitsIn(
   };
   const given = new Map<string, { readonly key: string; left: bigint }[]>();
   const free = new Map<string, bigint>();
+  const madeUpBy = new Map<string, readonly string[]>();
   for (const { key, takes, gives } of order) {
     for (const { room: name, amount } of takes) {
       const room = rooms.get(name);
@@ -156,7 +158,7 @@ function waitsIn(
       if (room === undefined) continue;
       const known = givers.length === 0 ? new Set<string>() : before(key);
       const add = (giver: string): unknown =>
-        known.has(giver) || waits.set(key, [...(waits.get(key) ?? []), giver]);
+        known.has(giver) || waits.set(key, [...new Set([...(waits.get(key) ?? []), giver])]);
       if (typeof room !== 'bigint') {
         for (const giver of givers) add(giver.key);
         continue;
@@ -170,6 +172,17 @@ function waitsIn(
         return part > 0n;
       };
       const unused = { left: free.get(name) ?? room };
+      if (unused.left < 0n) {
+        needs = -unused.left;
+        unused.left = 0n;
+        const knownFirst = [...givers].sort((a, b) => Number(known.has(b.key)) - Number(known.has(a.key)));
+        madeUpBy.set(
+          name,
+          knownFirst.flatMap((giver) => (draw(giver) ? giver.key : [])),
+        );
+        needs = amount;
+      }
+      for (const giver of madeUpBy.get(name) ?? []) add(giver);
       for (const giver of givers) if (known.has(giver.key)) draw(giver);
       draw(unused);
       free.set(name, unused.left);

@@ -8,21 +8,22 @@ export interface Example {
   readonly source: string;
 }
 
-/** Why no order of the steps carries a change out, at the step where that shows. */
-export type Snag = Halt & {
+/**
+ * Why no order of the steps carries a change out, at the step where that shows; of a circle, the steps that it should
+ * wait for, and which wait for it.
+ */
+export type Snag = {
   /** Whether every order was tried, of which there may be too many. */
   readonly isSure: boolean;
-};
-
-type Halt =
-  /** It should wait for those steps, and they wait for it. */
+} & (
   | { readonly kind: 'circle'; readonly steps: readonly number[] }
   /** It moves what a volume group holds to volumes at another site. */
   | { readonly kind: 'apart'; readonly group: string }
   /** It takes an attachment slot where none is free, and none can be given back before. */
   | { readonly kind: 'no-slot'; readonly server: string }
   /** It takes more of a site's quota than is free, and no more can be freed before. */
-  | { readonly kind: 'no-quota'; readonly site: string; readonly of: 'volumes' | 'size' };
+  | { readonly kind: 'no-quota'; readonly site: string; readonly of: 'volumes' | 'size' }
+);
 
 export interface Step {
   /** From 1. */

@@ -233,6 +233,73 @@ attachments: ${attachments}
     ]);
   });
 
+  describe('and what it does not show, the content of a volume', () => {
+    const asked = {
+      ...rule(', missing: error, within: 30'),
+      ...listed({ servers: ['press'] }, { name: 'press' }),
+    };
+    const holding = (volume: string, more = ''): Files => ({
+      'storage/imagery.yaml': `servers: { press: { power: running } }
+volumes: { plates-1: { size: 50 GiB, tier: bulk${volume} } }
+attachments: [ { volume: plates-1, server: press } ]
+${more}`,
+    });
+    const system = ', file-system: { mount: /plates, type: xfs }';
+    const group = (gibibytes: number, type = 'xfs'): string =>
+      `volume-groups: { plates: { extent: 64 MiB, members: [plates-1], file-systems: { /plates: { size: ${gibibytes} GiB, type: ${type} } } } }\n`;
+    const blind = 'no survey of a server shows what is on plates-1';
+
+    it.each([
+      ['a file system is made on it', holding(''), holding(system)],
+      ['it joins a group', holding(''), holding('', group(10))],
+      ['what is on its group grows', holding('', group(10)), holding('', group(20))],
+      ['what is on its group is made anew', holding('', group(10)), holding('', group(10, 'ext4'))],
+      ['its group goes', holding('', group(10)), holding('')],
+      ['what is on it goes', holding(system), holding('')],
+    ])('is no survey where %s', async (_, before, after) => {
+      const base = { ...asked, ...before };
+      const judgement = await judge(base, { ...base, ...after });
+      expect(judgement.verdict).toBe('fail');
+      expect(said(judgement)).toContainEqual(expect.stringContaining(blind));
+    });
+
+    it('is no survey of what is declared as existing and written over in one change, either', async () => {
+      const base = { ...asked, 'storage/imagery.yaml': 'servers: { press: { power: running } }\n' };
+      const over = holding(', existing: true, file-system: { existing: false, mount: /plates, type: xfs }');
+      const judgement = await judge(base, { ...base, ...over });
+      expect(said(judgement)).toContainEqual(expect.stringContaining(blind));
+    });
+
+    it('is as old as the survey of the server, however new the list is', async () => {
+      const guest = surveyed(50, '2026-10-20', 'press');
+      const base = { ...asked, ...holding(''), ...guest };
+      const { findings } = await judge(base, { ...base, ...holding(system) });
+      expect(findings).toContainEqual(
+        expect.objectContaining({
+          level: 'warning',
+          message: 'the newest survey of plates-1 is of 2026-10-20, 36 days old, and at most 30 are allowed',
+        }),
+      );
+    });
+
+    it('is nothing that the growth of the volume or its move asks for', async () => {
+      const base = { ...asked, ...holding('') };
+      const grown = (holding('')['storage/imagery.yaml'] ?? '').replace('50 GiB', '60 GiB');
+      expect((await judge(base, { ...base, 'storage/imagery.yaml': grown })).findings).toEqual([]);
+      const off =
+        'servers: { press: { power: running } }\nvolumes: { plates-1: { size: 50 GiB, tier: bulk } }\n';
+      expect((await judge(base, { ...base, 'storage/imagery.yaml': off })).findings).toEqual([]);
+    });
+
+    it('is nothing that anybody could show of a group that no server holds', async () => {
+      const kept = (more: string): Files => ({
+        'storage/imagery.yaml': `volumes: { plates-1: { size: 50 GiB, tier: bulk } }\n${more}`,
+      });
+      const base = { ...asked, ...listed({ servers: [] }), ...kept(group(10)) };
+      expect((await judge(base, { ...base, ...kept('') })).verdict).toBe('pass');
+    });
+  });
+
   it('refuses to move what a server holds that the list shows to be another, whatever it is called', async () => {
     const office = (server: string): Files => ({
       'storage/imagery.yaml': `team: imagery

@@ -68,6 +68,21 @@ describe('acts that share a room', () => {
     expect([...waits]).toEqual([['lasting', ['returned']]]);
   });
 
+  it('all wait for those that make up for what is over already', () => {
+    const acts = [
+      act('first', { size: 1 }),
+      act('second', { size: 1 }),
+      act('two', {}, { size: 2 }),
+      act('three', {}, { size: 3 }),
+    ];
+    const { waits, fits } = waitsOf(acts, rooms({ size: -3 }));
+    expect(fits).toBe('yes');
+    expect([...waits]).toEqual([
+      ['first', ['two', 'three']],
+      ['second', ['two', 'three']],
+    ]);
+  });
+
   it('count in two rooms at once', () => {
     const acts = [
       act('create', { volumes: 1, size: 10 }),
@@ -105,7 +120,7 @@ describe('of any few acts', () => {
     );
   /** Fewer than none where more is there already than there may be. */
   const left = fc
-    .record({ slots: fc.integer({ min: -2, max: 3 }), size: fc.integer({ min: -2, max: 4 }) })
+    .record({ slots: fc.integer({ min: -3, max: 3 }), size: fc.integer({ min: -4, max: 4 }) })
     .map(rooms);
   /** As a volume group has it: whatever is counted, only whether it holds is told. */
   const judged = (acts: readonly Act[], all: ReadonlyMap<string, Room>): ReadonlyMap<string, Room> =>

@@ -161,7 +161,8 @@ export class World {
   allow(site: string, volumes: number, size: bigint): void {
     const [quota, used] = [this.quotas.get(site), this.used(site)];
     if (quota === undefined) return;
-    if (volumes > 0 && used.volumes + volumes > quota.volumes) refuse(`the quota of ${site} is ${quota.volumes} volumes`);
+    if (volumes > 0 && used.volumes + volumes > quota.volumes)
+      refuse(`the quota of ${site} is ${quota.volumes} volumes`);
     if (size > 0n && used.size + size > quota.size) refuse(`the quota of ${site} is ${quota.size} bytes`);
   }
 
