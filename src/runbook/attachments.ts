@@ -58,13 +58,18 @@ export function bring(
   const exchange = earlyExchangeOf(sides, group);
   if (exchange === undefined) return undefined;
   const server = placeOf(exchange);
-  if (server === undefined)
+  const before = sides.base.groups.get(sides.baseName('groups', group));
+  const carrier: Carrier = { kind: 'volume-group', name: group };
+  const homes = sides.carrierHoldersAfter(carrier);
+  if (server === undefined) {
+    // Where it was nothing runs, and what the group leaves behind there may stay: its file systems do not.
+    const left = sides.carrierHoldersBefore(carrier).filter((each) => !homes.includes(each));
+    for (const system of before?.fileSystems ?? []) for (const each of left) unmountSystem(draft, system, each);
     return {
       server,
       after: [...fetched(sides, volume, ''), ...lentOut(draft, volume), `replaced ${volume}`],
     };
-  const before = sides.base.groups.get(sides.baseName('groups', group));
-  const homes = sides.carrierHoldersAfter({ kind: 'volume-group', name: group });
+  }
   if (before !== undefined && !homes.includes(server)) takeOut(draft, before, group, server);
   const subject = volumeSubject(volume);
   const size = sides.head.volumes.get(volume)?.size;

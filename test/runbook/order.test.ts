@@ -354,3 +354,21 @@ volume-groups: { g: { members: [${members}], file-systems: { /g: { size: 70 GiB,
     });
   });
 });
+
+describe('a group on a server that stands still, whose only volume stays there while another takes the group elsewhere', () => {
+  const files = (power: string, member: string, at: string): Files => ({
+    'storage/all.yaml': `servers: { s: { power: ${power}, guest: linux-lvm }, t: { power: running, guest: linux-lvm } }
+volumes: { a: { size: 40 GiB, tier: bulk }, b: { size: 40 GiB, tier: bulk } }
+attachments: [{ volume: a, server: s }, { volume: b, server: ${at} }]
+volume-groups: { g: { members: [${member}], file-systems: { /g: { size: 30 GiB, type: xfs } } } }
+`,
+  });
+
+  it('is forgotten by that server before it starts, or it would wait for what is not there', () => {
+    const { steps } = branch(files('stopped', 'a', 's'), files('running', 'b', 't'));
+    const forgotten = steps.find(({ key }) => key === 'fstab volume-group g /g s');
+    const started = steps.find(({ key }) => key === 'start s');
+    if (started === undefined) throw new Error('s is not started');
+    expect(waitsFor(steps, started)).toContain(forgotten?.number);
+  });
+});
