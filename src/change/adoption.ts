@@ -222,6 +222,8 @@ export interface Adopted {
   readonly joined: ReadonlySet<string>;
   /** The volume and the server of each attachment. */
   readonly attached: ReadonlySet<string>;
+  /** Volumes that main has, in another size than they are there. */
+  readonly corrected: ReadonlySet<string>;
 }
 
 export function adoptedIn(changes: readonly Change[]): Adopted {
@@ -231,14 +233,16 @@ export function adoptedIn(changes: readonly Change[]): Adopted {
   const fileSystems = new Set<string>();
   const joined = new Set<string>();
   const attached = new Set<string>();
+  const corrected = new Set<string>();
   for (const change of changes) {
     if (change.kind === 'server-adopted') servers.add(change.after.name);
     else if (change.kind === 'volume-adopted') volumes.add(change.after.name);
     else if (change.kind === 'volume-re-created' && change.existing) volumes.add(change.after.name);
+    else if (change.kind === 'volume-corrected') corrected.add(change.after.name);
     else if (change.kind === 'group-adopted') groups.add(change.after.name);
     else if (change.kind === 'attachment-adopted') attached.add(`${change.volume.name} ${change.server}`);
     else if (change.kind === 'member-adopted') joined.add(change.after.name);
     else if (change.kind === 'file-system-adopted') fileSystems.add(change.after.name);
   }
-  return { servers, volumes, groups, fileSystems, joined, attached };
+  return { servers, volumes, groups, fileSystems, joined, attached, corrected };
 }

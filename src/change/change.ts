@@ -37,6 +37,8 @@ export type VolumeChange =
   | ({ readonly kind: 'volume-renamed' } & Both<Volume>)
   | ({ readonly kind: 'volume-grown' } & Both<Volume>)
   | ({ readonly kind: 'volume-shrunk' } & Both<Volume>)
+  /** Main had its size wrongly: nothing is done about it. */
+  | ({ readonly kind: 'volume-corrected' } & Both<Volume>)
   | ({ readonly kind: 'volume-moved-tier' } & Both<Volume>)
   | ({ readonly kind: 'volume-moved-site' } & Both<Volume>)
   | ({ readonly kind: 'volume-changed-team' } & Both<Volume>)
@@ -83,6 +85,7 @@ export type FileSystemChange =
   | ({ readonly kind: 'file-system-remounted' } & Both<FileSystem>)
   | ({ readonly kind: 'file-system-grown' } & Both<FileSystem>)
   | ({ readonly kind: 'file-system-shrunk' } & Both<FileSystem>)
+  | ({ readonly kind: 'file-system-corrected' } & Both<FileSystem>)
   /** What can be set on it as it lies: the share that only the superuser may fill. */
   | ({ readonly kind: 'file-system-edited' } & Both<FileSystem>)
   /**

@@ -6,6 +6,7 @@ import { Adoption } from './adoption.ts';
 import { attachmentChanges } from './attachments.ts';
 import { type Change, partOf } from './change.ts';
 import { contradictions } from './contradictions.ts';
+import { nothingShown, type Shown } from './corrected.ts';
 import { fileSystemChanges, fileSystemRenames } from './file-systems.ts';
 import { groupChanges } from './groups.ts';
 import { changeKinds } from './kinds.ts';
@@ -28,7 +29,7 @@ export interface Comparison {
  *
  * @param base what is there
  * @param head what is proposed
- * @param shown what surveys show to be there of what the head declares, as `kind name`; nothing where left out
+ * @param shown what surveys show of both; nothing where left out
  * @returns the changes in a fixed order, which names became which, and what cannot be so
  *
  * @example
@@ -46,11 +47,7 @@ export interface Comparison {
  * console.log(describeChange(changes[0])); // volume plates-1 grows from 40 GiB to 60 GiB, by 20 GiB
  * ```
  */
-export function compareEstates(
-  base: Estate,
-  head: Estate,
-  shown: ReadonlySet<string> = new Set(),
-): Comparison {
+export function compareEstates(base: Estate, head: Estate, shown: Shown = nothingShown): Comparison {
   const differing = differingParts(base, head);
   const servers = pair<Server>(differing, (part) => part.servers, base.servers, head.servers);
   const volumes = pair<Volume>(differing, (part) => part.volumes, base.volumes, head.volumes);
@@ -59,7 +56,7 @@ export function compareEstates(
     base,
     head,
     { servers: servers.renames, volumes: volumes.renames, groups: groups.renames },
-    shown,
+    shown.there,
   );
   const formerVolumes: FormerVolumes = (names) =>
     names.flatMap((name) => {
@@ -68,7 +65,7 @@ export function compareEstates(
       const before = base.volumes.get(baseName(volumes.renames, name)) ?? there;
       return before === undefined ? [] : [{ name, before }];
     });
-  const ofSystems = fileSystemChanges(volumes, groups, { formerVolumes, adoption });
+  const ofSystems = fileSystemChanges(volumes, groups, { formerVolumes, adoption, shown });
   const renames: Renames = {
     servers: servers.renames,
     volumes: volumes.renames,
@@ -78,7 +75,7 @@ export function compareEstates(
   const replacements = pairReplacements(base, head, volumes, renames);
   const changes = [
     ...servers.pairs.flatMap((each) => serverChanges(each, renames, adoption)),
-    ...volumeChanges(volumes, replacements, adoption),
+    ...volumeChanges(volumes, replacements, { adoption, shown }),
     ...attachmentChanges({ base, head, differing, renames, servers, volumes, adoption }),
     ...groups.pairs.flatMap((each) => groupChanges(each, renames, { head, formerVolumes, adoption })),
     ...ofSystems,

@@ -2,6 +2,7 @@
 import type { FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
 import type { Adoption } from './adoption.ts';
 import type { Change } from './change.ts';
+import type { Shown } from './corrected.ts';
 import { makingChange } from './making.ts';
 import { type FormerVolumes, type Pairs, subjectOf } from './pairs.ts';
 import { placed } from './place.ts';
@@ -11,7 +12,11 @@ import { type RenamesOfKind, renamesOfKind } from './renames.ts';
 export function fileSystemChanges(
   volumes: Pairs<Volume>,
   groups: Pairs<VolumeGroup>,
-  { formerVolumes, adoption }: { readonly formerVolumes: FormerVolumes; readonly adoption: Adoption },
+  {
+    formerVolumes,
+    adoption,
+    shown,
+  }: { readonly formerVolumes: FormerVolumes; readonly adoption: Adoption; readonly shown: Shown },
 ): readonly Change[] {
   return [...volumes.pairs, ...groups.pairs].flatMap(({ before, after }): readonly Change[] => {
     const old = systemsOf(before);
@@ -43,14 +48,14 @@ export function fileSystemChanges(
         const place = placed(system, 'head');
         return [
           { kind: 'file-system-remounted', before: former, after: system, subject, place },
-          ...madeOtherwise(former, system),
+          ...madeOtherwise(former, system, shown),
         ];
       }
       if (former.type !== system.type) {
         const place = placed(system, 'head', 'type');
         return [{ kind: 'file-system-remade', before: former, after: system, subject, place }];
       }
-      return madeOtherwise(former, system);
+      return madeOtherwise(former, system, shown);
     });
     return [...gone, ...others];
   });
@@ -113,19 +118,19 @@ function pairRemounts(
 }
 
 /** Of one type: made otherwise, set otherwise, or another size. */
-function madeOtherwise(former: FileSystem, system: FileSystem): readonly Change[] {
+function madeOtherwise(former: FileSystem, system: FileSystem, shown: Shown): readonly Change[] {
   const both = { before: former, after: system, subject: subjectOf(system), place: placed(system, 'head') };
   switch (makingChange(former, system)) {
     case 'none':
-      return resized(former, system);
+      return resized(former, system, shown);
     case 'in place':
-      return [{ kind: 'file-system-edited', ...both }, ...resized(former, system)];
+      return [{ kind: 'file-system-edited', ...both }, ...resized(former, system, shown)];
     case 'anew':
       return [{ kind: 'file-system-remade', ...both }];
   }
 }
 
-function resized(former: FileSystem, system: FileSystem): readonly Change[] {
+function resized(former: FileSystem, system: FileSystem, shown: Shown): readonly Change[] {
   // A file system without a size of its own fills its volume, and grows and shrinks in the volume's name.
   if (system.fields.of('size') === undefined && former.fields.of('size') === undefined) return [];
   const both = {
@@ -135,6 +140,7 @@ function resized(former: FileSystem, system: FileSystem): readonly Change[] {
     place: placed(system, 'head', 'size'),
   };
   if (system.size > former.size) return [{ kind: 'file-system-grown', ...both }];
-  if (system.size < former.size) return [{ kind: 'file-system-shrunk', ...both }];
-  return [];
+  if (system.size === former.size) return [];
+  const isCorrected = shown.hasSize({ kind: 'file-system', name: former.name }, system.size);
+  return [{ kind: isCorrected ? 'file-system-corrected' : 'file-system-shrunk', ...both }];
 }

@@ -176,6 +176,11 @@ const kinds = {
     says: ({ before, after }) =>
       `volume ${after.name} shrinks from ${exactSize(before.size)} to ${exactSize(after.size)}, by ${showSize(differenceOfBytes(before.size, after.size))}`,
   },
+  'volume-corrected': {
+    ...harmless,
+    says: ({ before, after }) =>
+      `the declared size of volume ${after.name} is corrected from ${exactSize(before.size)} to ${exactSize(after.size)}, as surveys show it`,
+  },
   'volume-unprotected': {
     ...harmless,
     says: ({ after }) => `volume ${after.name} loses its protection against deletion`,
@@ -295,6 +300,11 @@ const kinds = {
     stops: 'nothing',
     says: ({ before, after }) =>
       `file system ${after.mount} on ${after.on.name} shrinks from ${exactSize(before.size)} to ${exactSize(after.size)}`,
+  },
+  'file-system-corrected': {
+    ...harmless,
+    says: ({ before, after }) =>
+      `the declared size of file system ${after.mount} on ${after.on.name} is corrected from ${exactSize(before.size)} to ${exactSize(after.size)}, as surveys show it`,
   },
   'file-system-deleted': {
     loss: ({ before }) => lossOfAll(before),

@@ -2,6 +2,7 @@
 import type { Estate, Volume } from '../estate/estate.ts';
 import type { Adoption } from './adoption.ts';
 import type { Change } from './change.ts';
+import type { Shown } from './corrected.ts';
 import { isAnotherById, isMove, isToldSite, type Pairs, sameLabels, subjectOf } from './pairs.ts';
 import { placed } from './place.ts';
 import { headName, noRenames, type Renames } from './renames.ts';
@@ -9,7 +10,7 @@ import { headName, noRenames, type Renames } from './renames.ts';
 export function volumeChanges(
   { pairs }: Pairs<Volume>,
   replacements: ReadonlyMap<string, Replacement>,
-  adoption: Adoption,
+  { adoption, shown }: { readonly adoption: Adoption; readonly shown: Shown },
 ): readonly Change[] {
   const replacing = new Set([...replacements.values()].map(({ after }) => after.name));
   return pairs.flatMap(({ before, after }): readonly Change[] => {
@@ -44,8 +45,12 @@ export function volumeChanges(
       changes.push({ kind: 'volume-changed-id', ...both, place: placed(after, 'head', 'id') });
     if (after.size > before.size)
       changes.push({ kind: 'volume-grown', ...both, place: placed(after, 'head', 'size') });
-    if (after.size < before.size)
-      changes.push({ kind: 'volume-shrunk', ...both, place: placed(after, 'head', 'size') });
+    if (after.size < before.size) {
+      const isThere = !isAnotherById(before, after) && !isMove(before, after);
+      const isCorrected = isThere && shown.hasSize({ kind: 'volume', name: before.name }, after.size);
+      const kind = isCorrected ? 'volume-corrected' : 'volume-shrunk';
+      changes.push({ kind, ...both, place: placed(after, 'head', 'size') });
+    }
     if (before.tier !== after.tier)
       changes.push({ kind: 'volume-moved-tier', ...both, place: placed(after, 'head', 'tier') });
     if (isMove(before, after))

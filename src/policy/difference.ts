@@ -1,7 +1,8 @@
 /** What differs between the two sides of a change, and what that can have touched. */
 import { type Comparison, compareEstates } from '../change/compare.ts';
+import { nothingShown } from '../change/corrected.ts';
 import { type Touched, touchedBy } from '../change/touched.ts';
-import { shownBy } from '../survey/shown.ts';
+import { shownBy, sizesShownBy } from '../survey/shown.ts';
 import type { Sides } from './revision.ts';
 
 /** What differs between two estates, and what that can have touched. */
@@ -11,9 +12,17 @@ export interface Difference {
 }
 
 /** Of a first estate what the branch's own surveys show is there already: main has none to bend. */
-export function differenceOf({ base: { estate: base }, head: { estate: head, policy } }: Sides): Difference {
+export function differenceOf({
+  base: {
+    estate: base,
+    policy: { surveys },
+  },
+  head: { estate: head, policy },
+}: Sides): Difference {
   const isFirst = base.servers.size === 0 && base.volumes.size === 0 && policy.surveys !== undefined;
-  const shown = isFirst && policy.surveys !== undefined ? shownBy(head, policy.surveys) : undefined;
-  const comparison = compareEstates(base, head, shown);
+  const comparison = compareEstates(base, head, {
+    there: isFirst && policy.surveys !== undefined ? shownBy(head, policy.surveys) : nothingShown.there,
+    hasSize: surveys === undefined ? nothingShown.hasSize : sizesShownBy(base, surveys),
+  });
   return { comparison, touched: touchedBy(base, head, comparison.files) };
 }

@@ -84,7 +84,7 @@ export interface Priced {
  * quantity (hours at another rate), their server type is their tier.
  *
  * @param touched what can differ between the two estates; the rest costs what it did
- * @param adopted what is there already and is only declared now
+ * @param adopted what is there already and is only declared now, or declared as it is
  */
 export function costDelta(
   base: Priced,
@@ -92,7 +92,7 @@ export function costDelta(
   { atBasePrices, inBaseMonth }: HeadCosts,
   renames: Renames,
   touched: Pick<Touched, 'volumes' | 'servers'>,
-  adopted: Pick<Adopted, 'volumes' | 'servers'>,
+  adopted: Pick<Adopted, 'volumes' | 'servers' | 'corrected'>,
 ): CostDelta {
   const inMonth = inBaseMonth ?? head.cost;
   const middle = atBasePrices ?? inMonth;
@@ -103,7 +103,7 @@ export function costDelta(
   const isAdopted = ({ after }: Move): boolean =>
     after !== undefined &&
     (after.kind === 'volume'
-      ? adopted.volumes.has(after.volume.name)
+      ? adopted.volumes.has(after.volume.name) || adopted.corrected.has(after.volume.name)
       : adopted.servers.has(after.server.name));
   const grown = (these: typeof moves): Money =>
     sumMoney(these.map(({ before, unmoved }) => subtractMoney(unmoved, monthlyOf(before))));

@@ -12,7 +12,7 @@ export const noShrink: ChangeRule<'no-shrink'> = {
   refuses:
     'A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.',
   why: 'Providers grow volumes but do not shrink them, and what is beyond the new end is lost. Writing 50 GB for 50 GiB is such a shrink, and easy to miss.',
-  advice: `Keep the size, or create a smaller volume beside it and copy the data across. ${cautions}`,
+  advice: `Keep the size, or create a smaller volume beside it and copy the data across; where main has the size wrongly, surveys on main that show the right one (of a volume, the provider's list) make it a correction. ${cautions}`,
   parameters: {
     'allow-file-systems': {
       schema: {

@@ -3,7 +3,7 @@ import { type Change, type ChangeKind, isAttachmentChange } from '../change/chan
 import { lossOf } from '../change/kinds.ts';
 import { baseName, baseSubject, headSubject, type Renames } from '../change/renames.ts';
 import { thereAlready } from '../change/there-already.ts';
-import { type Estate, type Subject, subjectKey } from '../estate/estate.ts';
+import { type Estate, type FileSystem, type Subject, subjectKey } from '../estate/estate.ts';
 import { type Bytes, exactSize } from '../estate/size.ts';
 import { compareSurveys, type SurveyComparison, type Surveys } from '../survey/compare.ts';
 import type { Difference } from '../survey/difference.ts';
@@ -86,6 +86,7 @@ export const surveyedAsDeclared: ChangeRule<'surveyed-as-declared'> = {
       const known = surveys ?? { servers: [], provider: undefined };
       const asked = { within, tooOld, missing, on: view.on };
       yield* startingFaults(view, known, asked);
+      yield* correctedFaults(view, known, asked);
       yield* adoptedFaults(view, known, asked);
     },
 };
@@ -130,6 +131,31 @@ function* startingFaults(view: ChangeView, surveys: Surveys, asked: Asked): Iter
       yield* untoldHolders(change, about.volumes, said(change), compared, asked);
   }
 }
+
+/** What is only declared as surveys show it is as sure as they are new. */
+function* correctedFaults(
+  { changes, base }: ChangeView,
+  surveys: Surveys,
+  asked: Asked,
+): Iterable<Violation> {
+  const corrected = changes.filter(
+    (change) => change.kind === 'volume-corrected' || change.kind === 'file-system-corrected',
+  );
+  if (corrected.length === 0) return;
+  const compared = compareSurveys(base.estate, surveys, base.prices);
+  for (const change of corrected) {
+    const { before } = change;
+    const [first] = before.kind === 'volume' ? [before.name] : membersOf(base.estate, before.on);
+    if (first === undefined) continue;
+    const which = `by which the size of ${change.subject.name} is corrected`;
+    if (before.kind === 'volume')
+      yield* ageOf(change, first, which, newestOf(first, compared, surveys), asked);
+    else yield* ageInGuest(change, first, which, compared, asked);
+  }
+}
+
+const membersOf = (estate: Estate, { kind, name }: FileSystem['on']): readonly string[] =>
+  kind === 'volume' ? [name] : (estate.groups.get(name)?.members ?? []);
 
 /** What is declared as existing, and is otherwise. */
 function* adoptedFaults(view: ChangeView, surveys: Surveys, asked: Asked): Iterable<Violation> {

@@ -11,7 +11,7 @@ import type { Draft } from './draft.ts';
 import { inOrder } from './mounts.ts';
 import type { Carrier, Sides } from './sides.ts';
 import { ready } from './waits.ts';
-import { serverSubject, sorted, volumeSubject } from './words.ts';
+import { serverSubject, sorted, systemSubject, volumeSubject } from './words.ts';
 
 /** One look at the provider for a server and all that is attached to it. */
 export function serverThere(draft: Draft, name: string): string {
@@ -45,6 +45,21 @@ export function volumeThere(draft: Draft, name: string): string {
     turn: 'check',
   });
 }
+
+/** Main had its size wrongly: what is looked at is that alone. */
+export const sizeThere = (draft: Draft, volume: Volume): string =>
+  draft.want(`size of volume ${volume.name}`, 'check-volume-there', volumeSubject(volume.name), {
+    words: { declared: volumeWords(volume) },
+    turn: 'check',
+  });
+
+export const systemSizeThere = (draft: Draft, system: FileSystem): string =>
+  draft.want(`size of ${draft.sides.systemKey(system)}`, 'check-layers', systemSubject(system), {
+    server: draft.sides.worksAt(system.on),
+    words: { on: system.on.name, declared: `${systemWords(system)} on ${system.on.name}` },
+    early: true,
+    turn: 'check',
+  });
 
 export function attachmentThere(draft: Draft, { volume, server }: ChangeOf<'attachment-adopted'>): string {
   const { adopted } = draft.sides;

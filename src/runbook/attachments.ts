@@ -64,7 +64,8 @@ export function bring(
   if (server === undefined) {
     // Where it was nothing runs, and what the group leaves behind there may stay: its file systems do not.
     const left = sides.carrierHoldersBefore(carrier).filter((each) => !homes.includes(each));
-    for (const system of before?.fileSystems ?? []) for (const each of left) unmountSystem(draft, system, each);
+    for (const system of before?.fileSystems ?? [])
+      for (const each of left) unmountSystem(draft, system, each);
     return {
       server,
       after: [...fetched(sides, volume, ''), ...lentOut(draft, volume), `replaced ${volume}`],

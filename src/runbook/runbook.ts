@@ -9,10 +9,18 @@
 import { own } from '../change/adoption.ts';
 import type { Change } from '../change/change.ts';
 import type { Comparison } from '../change/compare.ts';
+import { withCorrectedSizes } from '../change/corrected.ts';
 import type { Estate } from '../estate/estate.ts';
 import type { Survey } from '../survey/survey.ts';
 import { actionOf } from './actions.ts';
-import { attachmentThere, layersThere, serverThere, volumeThere } from './adoption.ts';
+import {
+  attachmentThere,
+  layersThere,
+  serverThere,
+  sizeThere,
+  systemSizeThere,
+  volumeThere,
+} from './adoption.ts';
 import { attach, detach } from './attachments.ts';
 import { examplesOf } from './commands.ts';
 import { type ShownDisk, shownWords } from './devices.ts';
@@ -80,7 +88,7 @@ export function runbookOf(
   }: Wording = {},
 ): readonly Step[] {
   if (changes.length === 0) return [];
-  const sides = new Sides(base, head, renames, changes, surveys);
+  const sides = new Sides(withCorrectedSizes(base, changes), head, renames, changes, surveys);
   const draft = new Draft(sides);
   const carriesOut = new Map<string, number[]>();
   changes.forEach((change, index) => {
@@ -178,6 +186,8 @@ function carryOut(draft: Draft, change: Change): string | undefined {
       return volumeGrown(draft, change);
     case 'volume-shrunk':
       return volumeShrunk(draft, change);
+    case 'volume-corrected':
+      return sizeThere(draft, change.after);
     case 'volume-moved-tier':
       return volumeMovedTier(draft, change);
     case 'volume-moved-site':
@@ -217,6 +227,8 @@ function carryOut(draft: Draft, change: Change): string | undefined {
       return growSystem(draft, change.after, change.before);
     case 'file-system-shrunk':
       return systemShrunk(draft, change);
+    case 'file-system-corrected':
+      return systemSizeThere(draft, change.after);
     case 'file-system-edited':
       return own(change.after) === true ? undefined : setReserve(draft, change);
     case 'file-system-remade':

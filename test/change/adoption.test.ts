@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Change } from '../../src/change/change.ts';
 import { compareEstates } from '../../src/change/compare.ts';
+import { nothingShown, type Shown } from '../../src/change/corrected.ts';
 import { describeChange, destroys } from '../../src/change/kinds.ts';
 import { lossesOf } from '../../src/change/losses.ts';
 import { estateOf, type Files } from '../estate/builder.ts';
@@ -213,7 +214,10 @@ describe('existing: true is spent once main has what says it', () => {
 });
 
 describe('surveys', () => {
-  const shown = new Set(['server scanner', 'volume plates-1', 'volume plates-2']);
+  const shown: Shown = {
+    ...nothingShown,
+    there: new Set(['server scanner', 'volume plates-1', 'volume plates-2']),
+  };
   const kindsShown = (before: string, after: string): Change['kind'][] =>
     compareEstates(estateOf(before), estateOf(after), shown).changes.map(({ kind }) => kind);
 

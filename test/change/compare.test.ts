@@ -236,12 +236,14 @@ describe('every kind of change', () => {
     expect(found.map(describeChange)).toEqual([words]);
   });
 
-  it('has its case here, but for those that never come alone', () => {
+  it('has its case here, but for those that never come alone, or only with surveys', () => {
     const alone = new Set<string>(each.map(([kind]) => kind));
     expect(changeKinds.filter((kind) => !alone.has(kind))).toEqual([
       'boot-swapped',
       'volume-re-created',
+      'volume-corrected',
       'member-adopted',
+      'file-system-corrected',
     ]);
   });
 

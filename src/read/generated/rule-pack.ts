@@ -978,6 +978,7 @@ export interface ShapeEntry {
       | 'volume-moved-tier'
       | 'volume-grown'
       | 'volume-shrunk'
+      | 'volume-corrected'
       | 'volume-unprotected'
       | 'volume-edited'
       | 'handed-over'
@@ -1000,6 +1001,7 @@ export interface ShapeEntry {
       | 'file-system-remade'
       | 'file-system-grown'
       | 'file-system-shrunk'
+      | 'file-system-corrected'
       | 'file-system-deleted'
     ),
     ...(
@@ -1025,6 +1027,7 @@ export interface ShapeEntry {
       | 'volume-moved-tier'
       | 'volume-grown'
       | 'volume-shrunk'
+      | 'volume-corrected'
       | 'volume-unprotected'
       | 'volume-edited'
       | 'handed-over'
@@ -1047,6 +1050,7 @@ export interface ShapeEntry {
       | 'file-system-remade'
       | 'file-system-grown'
       | 'file-system-shrunk'
+      | 'file-system-corrected'
       | 'file-system-deleted'
     )[]
   ];
