@@ -25,6 +25,7 @@ export type {
   Wiping,
 } from './change/change.ts';
 export { type Comparison, compareEstates } from './change/compare.ts';
+export type { Shown } from './change/corrected.ts';
 export { describeChange, destroys } from './change/kinds.ts';
 export type { RevisionPlace } from './change/place.ts';
 export type { Question } from './change/question.ts';

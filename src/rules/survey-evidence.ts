@@ -2,8 +2,9 @@
 import { listed } from '../base/wording.ts';
 import type { Change } from '../change/change.ts';
 import { daysBetween, isToCome } from '../estate/dates.ts';
-import type { Volume } from '../estate/estate.ts';
+import type { DeclaredThings, Estate, Volume } from '../estate/estate.ts';
 import type { SurveyComparison, Surveys } from '../survey/compare.ts';
+import { undeclaredContents } from '../survey/contents.ts';
 import type { Difference } from '../survey/difference.ts';
 import type { Level, Violation } from './rule.ts';
 
@@ -28,13 +29,14 @@ export function newestOf(
 ): string | undefined {
   const { matches } = compared;
   const listed = matches.rows.has(volume) ? provider?.at : undefined;
-  return [newestInGuest(volume, compared) ?? [], listed ?? []].flat().sort().at(-1);
+  const shown = (matches.disks.get(volume) ?? []).map(({ survey }) => survey.at);
+  return [...shown, ...(listed === undefined ? [] : [listed])].sort().at(-1);
 }
 
 /** Likewise, where what is on it counts, which the provider's list does not show. */
 export const newestInGuest = (volume: string, { matches }: SurveyComparison): string | undefined =>
   (matches.disks.get(volume) ?? [])
-    .map(({ survey }) => survey.at)
+    .flatMap(({ survey }) => (survey.unseen.includes('superblocks') ? [] : survey.at))
     .sort()
     .at(-1);
 
@@ -58,7 +60,51 @@ export function seenOf(
   );
 }
 
-/** What only a guest shows is not surveyed where the provider's list alone has the volume. */
+/** What is on a volume beside what is declared is lost with it, or taken out from under whoever uses it. */
+export function* undeclaredOn(
+  { subject, place }: Change,
+  volume: string,
+  what: string,
+  estate: DeclaredThings,
+  { matches }: SurveyComparison,
+): Iterable<Violation> {
+  for (const { survey, disk } of matches.disks.get(volume) ?? []) {
+    const held = undeclaredContents(estate, survey, volume, disk);
+    if (held.length === 0) continue;
+    yield {
+      subject,
+      place,
+      facet: `holds ${volume} ${survey.server}`,
+      message: `${what} takes what main does not declare: a survey of ${survey.at.slice(0, 10)} shows on ${volume} (${disk.name} on ${survey.server}) ${listed(held)}`,
+      advice:
+        'Find out what that is and who needs it. Declare it where it can be declared, or remove it; then survey the server again.',
+    };
+  }
+}
+
+/** What is attached to a server and not declared. */
+export function* undeclaredAt(
+  { subject, place }: Change,
+  server: string,
+  { differences }: SurveyComparison,
+): Iterable<Violation> {
+  for (const each of differences) {
+    if (each.kind !== 'not declared' || each.subject.kind !== 'volume' || each.server !== server) continue;
+    yield {
+      subject,
+      place,
+      facet: `undeclared ${each.message}`,
+      message: `${server} would go with what main does not declare: ${each.message}`,
+      advice:
+        'Find out what that is and who needs it; declare it, or detach it and delete it, and survey the server again.',
+    };
+  }
+}
+
+/**
+ * What only a guest shows is not surveyed where the provider's list alone has the volume, nor by a survey that has not
+ * seen what is on disks.
+ */
 export function* ageInGuest(
   change: Change,
   volume: string,
@@ -67,7 +113,8 @@ export function* ageInGuest(
   asked: Asked,
 ): Iterable<Violation> {
   const newest = newestInGuest(volume, compared);
-  if (newest !== undefined || !compared.matches.rows.has(volume)) {
+  const isHalfSeen = newest === undefined && compared.matches.disks.has(volume);
+  if (newest !== undefined || !(isHalfSeen || compared.matches.rows.has(volume))) {
     yield* ageOf(change, volume, which, newest, asked);
     return;
   }
@@ -75,9 +122,9 @@ export function* ageInGuest(
     subject: change.subject,
     place: change.place,
     facet: `missing ${volume}`,
-    message: `no survey of a server shows what is on ${volume}, ${which}, and the provider's list does not show that`,
+    message: `no survey of a server shows what is on ${volume}, ${which}${isHalfSeen ? ': it was taken without the right, or the tool, to look at that' : ", and the provider's list does not show that"}`,
     advice:
-      'Survey the server that holds it first; where none does, attach it in a change of its own and survey it there.',
+      'Survey the server that holds it first, as root; where none does, attach it in a change of its own and survey it there.',
     atMost: asked.missing,
   };
 }
@@ -159,15 +206,18 @@ export function* untoldHolders(
 
 /**
  * Whether the provider's list, and every survey, show that what is deleted is gone already, and not merely called
- * otherwise: every row is another volume's without doubt, and none bears its name.
+ * otherwise: every row is another volume's without doubt, none bears its name, and others of its site are listed.
  */
 export function isGone(
   change: Change,
+  estate: Estate,
   { differences, matches }: SurveyComparison,
   { provider }: Surveys,
 ): boolean {
   if (change.kind !== 'volume-deleted') return false;
-  const { name } = change.before;
+  const { name, site } = change.before;
+  // A list of another account or site, or one without a row, shows nothing of it.
+  if (![...matches.rows.keys()].some((each) => estate.volumes.get(each)?.site === site)) return false;
   const about = differences.filter(({ subject }) => subject.kind === 'volume' && subject.name === name);
   return (
     about.some(

@@ -4,6 +4,7 @@
  */
 import type { Estate, FileSystem } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
+import { contentsOf } from '../survey/contents.ts';
 import { disksUnder, matchServer, systemAt, volumesByShownId } from '../survey/match.ts';
 import type { Survey, SurveyedDevice } from '../survey/survey.ts';
 
@@ -71,7 +72,11 @@ export class Devices {
 
   /** Whether nothing is seen on a disk: no partition, no file system, no member. */
   isBlank({ survey, disk }: ShownDisk): boolean {
-    return disk.content === undefined && !survey.devices.some(({ on }) => on.includes(disk.name));
+    return (
+      !survey.unseen.includes('superblocks') &&
+      contentsOf(survey, disk).length === 0 &&
+      !survey.devices.some(({ on }) => on.includes(disk.name))
+    );
   }
 
   #disksOf(server: string, survey: Survey): ReadonlyMap<string, SurveyedDevice> {

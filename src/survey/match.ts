@@ -2,7 +2,7 @@
  * Which thing that a survey shows is which volume that is declared: by its identifier, then by what can only be one
  * thing. What cannot be told is said with its candidates, and never guessed.
  */
-import type { DeclaredThings } from '../estate/estate.ts';
+import type { DeclaredThings, Volume } from '../estate/estate.ts';
 import { type FileSystemType, fileSystemTypes } from '../estate/file-system-facts.ts';
 import { matchRows, type RowMatches, type SurveyedDisk } from './match-rows.ts';
 import { onlyPairs, shown } from './only.ts';
@@ -143,8 +143,30 @@ function pairLeft(
   const bySize = new Map(onlyPairs(disks, ({ size }) => `${size}`));
   return onlyPairs(volumes, (volume) => `${estate.volumes.get(volume)?.size}`).flatMap(([size, volume]) => {
     const disk = bySize.get(size);
-    return disk === undefined ? [] : [[volume, disk] as const];
+    return disk === undefined || showsAnother(disk, estate.volumes.get(volume))
+      ? []
+      : [[volume, disk] as const];
   });
+}
+
+/** A serial number of the kind of the volume's identifier, and not that: it is a disk of the same size. */
+const showsAnother = ({ serial }: SurveyedDevice, volume: Volume | undefined): boolean =>
+  serial !== undefined &&
+  volume?.id !== undefined &&
+  !lettered(volume.id).startsWith(lettered(serial)) &&
+  !lettered(serial).startsWith(lettered(volume.id)) &&
+  kindOfId(serial) !== undefined &&
+  kindOfId(serial) === kindOfId(volume.id);
+
+/** Disks show identifiers cut short, and some without their hyphens. */
+const lettered = (id: string): string => id.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
+
+/** How identifiers of one kind begin, or what they are made of. */
+function kindOfId(id: string): string | undefined {
+  const plain = id.toLowerCase();
+  if (/^[0-9]+$/.test(plain)) return 'digits';
+  if (/^[0-9a-f-]{8,}$/.test(plain)) return 'hexadecimal';
+  return /^[a-z]{2,}(?=[-_]?[0-9])/.exec(plain)?.[0];
 }
 
 /**

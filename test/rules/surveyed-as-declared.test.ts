@@ -408,11 +408,14 @@ volume-groups:
         servers: [],
       }),
     });
-    const kept = 'volumes: { plates-1: { size: 50 GiB, tier: bulk } }\n';
-    const gone = (volumes: readonly object[]) => {
+    const left = 'volumes: { drafts: { size: 9 GiB, tier: bulk } }\n';
+    const kept = left.replace('{ drafts', '{ plates-1: { size: 50 GiB, tier: bulk }, drafts');
+    const goneFrom = (volumes: readonly object[]) => {
       const base = { ...rule(', missing: error'), 'storage/imagery.yaml': kept, ...list(volumes) };
-      return judge(base, { ...base, 'storage/imagery.yaml': 'volumes: {}\n' });
+      return judge(base, { ...base, 'storage/imagery.yaml': left });
     };
+    const gone = (volumes: readonly object[]) =>
+      goneFrom([{ name: 'drafts', size: gib(9), servers: [] }, ...volumes]);
     const verdict = async (volumes: readonly object[]) => (await gone(volumes)).verdict;
     expect(await verdict([])).toBe('pass');
     expect(said(await gone([]))).toEqual([
@@ -420,6 +423,8 @@ volume-groups:
     ]);
     expect(await verdict([{ name: 'scans-7', size: gib(80), servers: [] }])).toBe('fail');
     expect(await verdict([{ name: 'plates-1', size: gib(80), servers: [] }])).toBe('fail');
+    // A list without a row, or of other sites alone, is one that was asked for elsewhere.
+    expect((await goneFrom([])).verdict).toBe('fail');
   });
 });
 
@@ -651,6 +656,24 @@ attachments: [ ${attached === undefined ? '' : `{ volume: plates-1, server: ${at
   });
 });
 
+it('a file system that is declared as existing on a volume of main is asked for a survey of its server', async () => {
+  const base = { ...rule(', missing: error'), ...plates(50) };
+  const bare = (base['storage/imagery.yaml'] ?? '').replace(
+    ', file-system: { mount: /plates, type: xfs }',
+    '',
+  );
+  const existing = bare.replace(
+    'tier: bulk',
+    'tier: bulk, file-system: { existing: true, mount: /plates, type: xfs }',
+  );
+  const before = { ...base, 'storage/imagery.yaml': bare };
+  const verdict = async (surveys: Files) =>
+    (await judge({ ...before, ...surveys }, { ...before, ...surveys, 'storage/imagery.yaml': existing }))
+      .verdict;
+  expect(await verdict({})).toBe('fail');
+  expect(await verdict(surveyed(50))).toBe('pass');
+});
+
 it('what is declared as existing, and a survey does not show, is a finding', async () => {
   const base = {
     ...rule(),
@@ -680,4 +703,135 @@ it('a first estate that comes with surveys which show it has no step that makes 
   // Without the survey it is new.
   const unshown = await judge(nothing, { ...nothing, ...plates(50) });
   expect(unshown.changes.map(({ kind }) => kind)).toContain('volume-created');
+});
+
+describe('what a survey shows on a volume beside what main declares', () => {
+  const server = 'plate-scanner';
+  const survey = (shown: object): Files => ({
+    [`surveys/${server}.json`]: JSON.stringify({
+      format: 'ullage-survey-1',
+      server,
+      at: '2026-11-20T06:00:00Z',
+      tools: {},
+      unseen: [],
+      devices: [{ name: 'vdb', type: 'disk', size: gib(50) }],
+      'volume-groups': [],
+      'file-systems': [],
+      ...shown,
+    }),
+  });
+  const disk = (more: object) => ({ name: 'vdb', type: 'disk', size: gib(50), ...more });
+  const part = (name: string, more: object) => ({ name, type: 'part', on: ['vdb'], size: gib(20), ...more });
+  const estate = (volume: string, more = ''): Files => ({
+    'storage/imagery.yaml': `servers: { ${server}: { power: running, guest: linux-lvm } }
+volumes: { plates-1: { size: 50 GiB, tier: bulk${volume} } }
+attachments: [ { volume: plates-1, server: ${server} } ]
+${more}`,
+  });
+  const group = (device: string) => ({
+    name: 'old',
+    extent: `${1 << 22}`,
+    extents: 100,
+    free: 0,
+    missing: 0,
+    members: [{ device, extents: 100, free: 0 }],
+    'logical-volumes': [{ name: 'd', size: gib(1), layout: 'linear' }],
+  });
+  const system = ', file-system: { mount: /plates, type: xfs }';
+  const made: Files = estate(system);
+  const grouped = estate(
+    '',
+    'volume-groups: { g: { extent: 4 MiB, members: [plates-1], file-systems: { /g: { size: 1 GiB, type: xfs } } } }\n',
+  );
+  const detached: Files = {
+    'storage/imagery.yaml': `servers: { ${server}: { power: running, guest: linux-lvm } }\nvolumes: { plates-1: { size: 50 GiB, tier: bulk } }\n`,
+  };
+  const verdict = async (before: Files, shown: object, after: Files) => {
+    const base = { ...rule(', missing: error'), ...before, ...survey(shown) };
+    return (await judge(base, { ...base, ...after })).verdict;
+  };
+
+  const contents: readonly (readonly [string, object])[] = [
+    [
+      'a file system that nobody mounts',
+      { 'file-systems': [{ device: 'vdb', type: 'xfs', mounts: [], size: gib(50) }] },
+    ],
+    [
+      'one of a type that cannot be declared',
+      { 'file-systems': [{ device: 'vdb', type: 'f2fs', mounts: ['/data'], size: gib(50) }] },
+    ],
+    ['a swap area', { 'file-systems': [{ device: 'vdb', type: 'swap', mounts: [], size: gib(50) }] }],
+    ['what is encrypted', { devices: [disk({ content: 'crypto_LUKS' })] }],
+    ['a part of a group that it shows none of', { devices: [disk({ content: 'LVM2_member' })] }],
+    ['a part of a pool', { devices: [disk({ content: 'zfs_member' })] }],
+    [
+      'a half of a mirror',
+      {
+        devices: [
+          disk({ content: 'linux_raid_member' }),
+          { name: 'md0', type: 'raid1', on: ['vdb'], size: gib(50) },
+        ],
+      },
+    ],
+    ['a partition with a file system', { devices: [disk({}), part('vdb1', { content: 'ext4' })] }],
+    ['a member of another group', { 'volume-groups': [group('vdb')] }],
+  ];
+
+  it.each(contents)('%s, is not written over', async (_, shown) => {
+    expect([await verdict(estate(''), shown, made), await verdict(estate(''), shown, grouped)]).toEqual([
+      'fail',
+      'fail',
+    ]);
+  });
+
+  it.each(contents)('%s, is not taken from under whoever uses it', async (_, shown) => {
+    expect(await verdict(estate(''), shown, detached)).toBe('fail');
+  });
+
+  it('is told beside a file system that is declared, too', async () => {
+    const own = { device: 'vdb1', type: 'xfs', mounts: ['/plates'], 'in-fstab': '/plates', size: gib(20) };
+    const devices = [disk({}), part('vdb1', { content: 'xfs' }), part('vdb2', {})];
+    const beside = (other: object) => ({ devices, 'file-systems': [own, other] });
+    const other = { device: 'vdb2', type: 'ext4', mounts: ['/q'], 'in-fstab': '/q', size: gib(20) };
+    for (const after of [estate(''), grouped, detached, estate(system.replace('xfs', 'ext4'))]) {
+      expect(await verdict(estate(system), beside(other), after)).toBe('fail');
+      const alone = { devices: devices.slice(0, 2), 'file-systems': [own], 'volume-groups': [group('vdb2')] };
+      expect(await verdict(estate(system), { ...alone, devices }, after)).toBe('fail');
+    }
+    // In a partition of its own it is what is declared.
+    const only = { devices: devices.slice(0, 2), 'file-systems': [own] };
+    expect(await verdict(estate(system), only, detached)).toBe('pass');
+  });
+
+  it('is nothing on a disk that is blank, and counts as not looked at where that could not be seen', async () => {
+    expect(await verdict(estate(''), {}, made)).toBe('pass');
+    expect(await verdict(estate(''), { unseen: ['superblocks'] }, made)).toBe('fail');
+    expect(await verdict(estate(''), { unseen: ['fstab', 'use'] }, made)).toBe('pass');
+  });
+
+  it('is another disk where its serial number is one of that kind, and none where it is of another', async () => {
+    const shows = (serial: string) => ({ devices: [disk({ serial })] });
+    const named = (id: string) => async (serial: string) =>
+      verdict(estate(`, id: ${id}`), shows(serial), estate(`, id: ${id}${system}`));
+    expect(await named('vol-2')('vol-999')).toBe('fail');
+    expect(await named('vol-2')('vol-2')).toBe('pass');
+    expect(await named('vol-0abc12')('vol0abc12')).toBe('pass');
+    expect(await named('vol-2')('drive-scsi1')).toBe('pass');
+    const uuid = '6f1c2b0e-9a4d-4c11-8f5e-0d1b2c3a4f56';
+    expect(await named(uuid)(uuid.slice(0, 20))).toBe('pass');
+    expect(await named(uuid)('7f1c2b0e-9a4d-4c11-8')).toBe('fail');
+  });
+
+  it('goes with its server where nobody declared it, and that is refused', async () => {
+    const server = (power: string): Files => ({
+      'storage/imagery.yaml': `servers: { plate-scanner: { power: ${power} }, press: { power: running } }\n`,
+    });
+    const gone: Files = { 'storage/imagery.yaml': 'servers: { press: { power: running } }\n' };
+    const base = { ...rule(), ...server('stopped'), ...survey({}) };
+    expect(said(await judge(base, { ...base, ...gone }))).toEqual([
+      expect.stringContaining('plate-scanner would go with what main does not declare'),
+    ]);
+    const bare = { ...base, ...survey({ devices: [] }) };
+    expect((await judge(bare, { ...bare, ...gone })).verdict).toBe('pass');
+  });
 });
