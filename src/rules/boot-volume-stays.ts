@@ -2,8 +2,12 @@ import { cautions } from '../base/wording.ts';
 import type { Change, ChangeKind, ChangeOf } from '../change/change.ts';
 import { type StoppingChange, stops } from '../change/kinds.ts';
 import { baseName, headName } from '../change/renames.ts';
+import type { Server } from '../estate/estate.ts';
+import { calledOtherwise } from './other-name.ts';
 import type { ChangeRule } from './rule.ts';
 import { subjectRef } from './subject-ref.ts';
+
+const toStop = `Stop the server first (power: stopped), preferably in a change of its own, then detach or delete the volume. ${cautions}`;
 
 export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   name: 'boot-volume-stays',
@@ -12,7 +16,7 @@ export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   refuses:
     'A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.',
   why: 'A running server reads and writes its boot volume all the time. If the volume is detached, the guest hangs and what it had not yet written is lost; providers refuse this or stop the server.',
-  advice: `Stop the server first (power: stopped), preferably in a change of its own, then detach or delete the volume. ${cautions}`,
+  advice: toStop,
   parameters: {},
   scope: ['teams', 'sites', 'labels'],
   needs: [],
@@ -65,6 +69,7 @@ volumes:
             facet: subjectRef(server),
             place: change.place,
             message: `${server.name} starts from ${server.boot}, which would be ${verb} while ${server.name} runs${after === undefined ? `, and ${server.name} deleted` : ''}`,
+            advice: `${sameUnderAnotherName(change, after === undefined ? server : undefined, changes)}${toStop}`,
           };
         }
       }
@@ -83,6 +88,18 @@ volumes:
       }
     },
 };
+
+/** The volume, or the server that goes: to rename either, nothing is stopped. */
+function sameUnderAnotherName(
+  change: TakingChange,
+  gone: Server | undefined,
+  changes: readonly Change[],
+): string {
+  const isDeleted = change.kind === 'volume-deleted' || change.kind === 'volume-re-created';
+  return [...(gone === undefined ? [] : [gone]), ...(isDeleted ? [change.before] : [])]
+    .map((before) => calledOtherwise(before, changes))
+    .join('');
+}
 
 /** A change that takes a volume from under its server, or writes over it there. */
 type TakingChange = StoppingChange | ChangeOf<'group-created' | 'member-joined' | 'file-system-created'>;

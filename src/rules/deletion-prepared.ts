@@ -1,10 +1,11 @@
 import { cautions, listed } from '../base/wording.ts';
-import type { Change, Wiped } from '../change/change.ts';
-import { type BringingChange, brings, type LosingChange } from '../change/kinds.ts';
+import type { ChangeOf, Wiped } from '../change/change.ts';
+import type { LosingChange } from '../change/kinds.ts';
 import { lossesOf } from '../change/losses.ts';
-import type { Estate, FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
+import type { Estate, FileSystem, Volume } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
 import { type Fault, recordFaults } from './loss-record.ts';
+import { calledOtherwise } from './other-name.ts';
 import type { ChangeRule } from './rule.ts';
 
 const toPrepare =
@@ -107,7 +108,7 @@ retired:
           faults,
           atMost,
           advice = [
-            `${calledOtherwise(change, changes)}${stillToDo(faults)}`,
+            `${isOfOneThing(change) ? calledOtherwise(change.before, changes) : ''}${stillToDo(faults)}`,
             ...('wipes' in change ? [toDeclare] : []),
             cautions,
           ].join(' '),
@@ -124,21 +125,10 @@ retired:
     },
 };
 
-/** What is only called otherwise is not to be prepared for its deletion: it is the same disk. */
-function calledOtherwise(change: LosingChange, changes: readonly Change[]): string {
-  if (change.kind !== 'volume-deleted' && change.kind !== 'group-deleted') return '';
-  const { before } = change;
-  const heir = changes.flatMap((each) => (brings(each) && isLike(before, each.after) ? each.after : []))[0];
-  return heir === undefined
-    ? ''
-    : `If ${heir.name} is the same ${before.kind.replace('-', ' ')} under another name, write formerly: ${before.name} on it; nothing is deleted then. `;
-}
-
-/** As large, or on as many members: it may well be the same. */
-function isLike(before: Volume | VolumeGroup, after: BringingChange['after']): boolean {
-  if (before.kind === 'volume') return after.kind === 'volume' && after.size === before.size;
-  return after.kind === 'volume-group' && after.members.length === before.members.length;
-}
+const isOfOneThing = (
+  change: LosingChange,
+): change is ChangeOf<'volume-deleted' | 'volume-re-created' | 'group-deleted'> =>
+  change.kind === 'volume-deleted' || change.kind === 'volume-re-created' || change.kind === 'group-deleted';
 
 /** What is made smaller is not deleted, which is refused for itself, and must not stand for what is. */
 const isNoShrink = ({ kind }: LosingChange): boolean =>

@@ -63,6 +63,29 @@ describe('the boot volume of a running server', () => {
   });
 });
 
+describe('what only has another name is told of formerly before anything is stopped', () => {
+  it('the server', async () => {
+    const renamed = estate('boot: root').replace('scanner:', 'reader:');
+    const { advice } = onlyFinding(await underRule(rule, estate('boot: root'), renamed));
+    expect(advice).toMatch(
+      /^If reader is the same server under another name, write formerly: scanner on it; nothing is stopped, detached or deleted then\. Stop/,
+    );
+    const formerly = renamed.replace('boot: root', 'boot: root, formerly: scanner');
+    expect((await underRule(rule, estate('boot: root'), formerly)).findings).toEqual([]);
+  });
+
+  it('the volume', async () => {
+    const renamed = estate('boot: master').replace('  root:', '  master:');
+    const { advice } = onlyFinding(await underRule(rule, estate('boot: root'), renamed));
+    expect(advice).toMatch(/^If master is the same volume under another name, write formerly: root on it/);
+  });
+
+  it('and a server that goes, with none like it, is not', async () => {
+    const other = estate('boot: root').replace('scanner: {', 'reader: { site: south-quay,');
+    expect(onlyFinding(await underRule(rule, estate('boot: root'), other)).advice).toMatch(/^Stop/);
+  });
+});
+
 describe('the boot volume of a running server is not written over where it is', () => {
   const booting = (rest: string, power = 'running'): string =>
     `servers:\n  scanner: { power: ${power}, boot: root }\nvolumes:\n  root: { size: 50 GiB, tier: steady${rest}`;

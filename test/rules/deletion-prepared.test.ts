@@ -5,6 +5,9 @@ const rule = 'rule: deletion-prepared';
 const guarded = `${rule}, backup-within: 30`;
 const volume = (rest = ''): string => `volumes:\n  plates-0: { size: 40 GiB, tier: bulk${rest} }\n`;
 const attached = `servers: { scanner: {} }\n${volume()}attachments: [ { volume: plates-0, server: scanner } ]\n`;
+const called = (name: string, rest = ''): string => volume(rest).replace('plates-0', name);
+const attachedTo = (name: string, rest = ''): string =>
+  `servers: { scanner: {} }\n${called(name, rest)}attachments: [ { volume: ${name}, server: scanner } ]\n`;
 const retired = (backup = ''): string =>
   `retired:\n  - { volume: plates-0, on: 2026-11-25, reason: superseded by plates-1${backup} }\n`;
 const backedUp = (day: string): string => retired(`, backup: vault/plates-0, backed-up: ${day}`);
@@ -22,6 +25,23 @@ describe('a deletion', () => {
     const larger = other.replace('40 GiB', '41 GiB');
     expect(onlyFinding(await underRule(rule, volume(), larger)).advice).not.toContain('formerly');
   });
+
+  it.each([
+    [
+      'the mount point',
+      (name: string) => `${attachedTo(name, ', file-system: { mount: /plates, type: xfs }')}`,
+    ],
+    ['the group', (name: string) => `${attachedTo(name)}volume-groups: { all: { members: [${name}] } }\n`],
+    ['the boot volume', (name: string) => `servers: { scanner: { boot: ${name} } }\n${called(name)}`],
+    ['an attachment', (name: string) => attachedTo(name)],
+  ])(
+    'of a volume that has another name in its place, as %s, is told of formerly before it is detached',
+    async (_seat, estate) => {
+      expect(onlyFinding(await underRule(rule, estate('plates-0'), estate('master'))).advice).toMatch(
+        /^If master is the same volume under another name, write formerly: plates-0 on it; nothing is deleted then\. In an earlier change, detach/,
+      );
+    },
+  );
 
   it('without a record is refused where it stood on main, with the cautions', async () => {
     const { message, place, advice } = onlyFinding(await underRule(rule, volume(), ''));
