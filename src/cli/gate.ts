@@ -2,7 +2,6 @@
 import { judgeAgainstMain } from '../audit/against-main.ts';
 import type { JudgedRevisions } from '../audit/attest.ts';
 import { ok, ownFault } from '../base/problem.ts';
-import { counted } from '../base/wording.ts';
 import { settingsFile } from '../estate/settings.ts';
 import { type RevisionPair, resolveRevisions, uncommittedFiles } from '../git/compare.ts';
 import type { GitRepository } from '../git/repository.ts';
@@ -55,6 +54,8 @@ interface Gated {
   readonly revisions: JudgedRevisions | undefined;
   /** What somebody who named nothing to judge may take for judged, and is not. */
   readonly remarks: readonly string[];
+  /** How many files are changed and not committed: for the report on the screen, and no other, which is of the revisions. */
+  readonly uncommitted?: number;
   readonly besides?: Besides;
 }
 
@@ -93,9 +94,9 @@ async function gateAsTold(options: Options, clock: Date): Promise<Gated> {
         : await attests.judgedRevisions(compared.value, judgement, readings, (commit) =>
             treeAt(repository, commit),
           );
-    const unnamed = options.head === undefined && options.worktree !== true;
-    const remarks =
-      unnamed && options.format === 'text' ? await remarksOn(repository, compared.value, readings) : [];
+    const unnamed = options.head === undefined && options.worktree !== true && options.format === 'text';
+    const remarks = unnamed ? await remarksOn(repository, compared.value) : [];
+    const uncommitted = unnamed ? await notCommitted(repository, compared.value, readings) : 0;
     const { unreadMain } = judgement.verdict === 'not judged' ? {} : judgement;
     const unread = unreadMain === undefined ? [] : [unreadSentence(unreadMain)];
     const besides =
@@ -108,6 +109,7 @@ async function gateAsTold(options: Options, clock: Date): Promise<Gated> {
       judgement,
       revisions,
       remarks: [...unread, ...notPushedRemark(compared.value), ...remarks, ...unproved],
+      ...(uncommitted === 0 ? {} : { uncommitted }),
       ...(besides === undefined ? {} : { besides }),
     });
   });
@@ -119,15 +121,11 @@ const attesting = () => import('./attestation.ts');
 
 const unjudged = (judgement: Judgement): Gated => ({ judgement, revisions: undefined, remarks: [] });
 
-/** About HEAD, judged because nothing else was named. Readings are left out: a branch's own are never judged by. */
+/** About HEAD, judged because nothing else was named. */
 async function remarksOn(
   repository: GitRepository,
   { how, headCommit, baseCommit, baseRef }: RevisionPair,
-  { head }: ReadingPair,
 ): Promise<readonly string[]> {
-  const { storage, prices, policies, waivers } = pathsOf(head);
-  const folders = [settingsFile, storage, prices, policies, waivers];
-  const changed = await uncommittedFiles(repository, headCommit, folders);
   const top = await repository.top();
   return [
     ...(top.ok ? await staleSchemas(top.value) : []),
@@ -138,12 +136,17 @@ async function remarksOn(
             ? `HEAD is the same as ${baseRef}; there is nothing to judge.`
             : `HEAD adds nothing to ${baseRef}; there is nothing to judge.`,
         ]),
-    ...(changed === 0
-      ? []
-      : [
-          `${counted(changed, 'file is', 'files are')} changed and not committed; ${changed === 1 ? 'it was' : 'they were'} not judged. \`ullage gate --worktree\` judges ${changed === 1 ? 'it' : 'them'}.`,
-        ]),
   ];
+}
+
+/** Readings are left out: a branch's own are never judged by. */
+function notCommitted(
+  repository: GitRepository,
+  { headCommit }: RevisionPair,
+  { head }: ReadingPair,
+): Promise<number> {
+  const { storage, prices, policies, waivers } = pathsOf(head);
+  return uncommittedFiles(repository, headCommit, [settingsFile, storage, prices, policies, waivers]);
 }
 
 export interface ReportTo {
@@ -190,7 +193,7 @@ export async function runGate(flags: GateFlags): Promise<Finished> {
   }
   const page = flags.format === 'html' || flags.report.some(({ format }) => format === 'html');
   const gated = await gateToAttest({ ...flags, page }, clock);
-  const { judgement, remarks, besides } = gated;
+  const { judgement, remarks, uncommitted, besides } = gated;
   const code = exitCodes[judgement.verdict];
   const failures = (
     await Promise.all([
@@ -202,7 +205,8 @@ export async function runGate(flags: GateFlags): Promise<Finished> {
       attestTo(flags, gated, clock),
     ])
   ).filter((problem) => problem !== undefined);
-  const output = await report(flags.format, judgement, terminal(flags), besides);
+  const onScreen = uncommitted === undefined ? judgement : { ...judgement, uncommitted };
+  const output = await report(flags.format, onScreen, terminal(flags), besides);
   const [failure] = failures;
   if (failure !== undefined)
     return { output, code: 2, remarks, reason: `${failure.message}. ${failure.advice}` };

@@ -176,6 +176,8 @@ export interface Judged {
   readonly waivers: readonly WaiverUse[];
   /** Only where there are such files. */
   readonly notRead?: readonly NotRead[];
+  /** Files that are changed and not committed, of which nothing was judged: told where somebody may take them for judged. */
+  readonly uncommitted?: number;
 }
 
 export interface NotJudged {
@@ -187,6 +189,8 @@ export interface NotJudged {
   readonly on: string;
   /** Only where there are such files. */
   readonly notRead?: readonly NotRead[];
+  /** Files that are changed and not committed, of which nothing was judged: told where somebody may take them for judged. */
+  readonly uncommitted?: number;
 }
 
 export type Judgement = Judged | NotJudged;

@@ -254,7 +254,7 @@ describe('the gate, from the command line', () => {
   });
 });
 
-describe('what is said beside the report, on standard error', () => {
+describe('what is said to whoever named nothing', () => {
   const bare = (repository: TestRepository, ...more: readonly string[]) =>
     ullage('gate', '--repo', repository.dir, '--now', demoDay, ...more);
 
@@ -267,20 +267,34 @@ describe('what is said beside the report, on standard error', () => {
       'storage/new.yaml': 'volumes: {}\n',
       'waivers/new.yaml': 'waivers: []\n',
     });
-    const dirty = await bare(repository);
-    expect(dirty.err).toBe(
-      '3 files are changed and not committed; they were not judged. `ullage gate --worktree` judges them.\n',
+    const kept = join(repository.dir, '.git', 'kept.txt');
+    const dirty = await bare(repository, '--report', `text=${kept}`);
+    expect([dirty.code, dirty.err]).toEqual([0, '']);
+    expect(dirty.out.split('\n')[0]).toMatch(
+      /^pass: .*; 3 files are changed and not committed, and were not judged$/,
     );
-    // The report is the same bytes for the same revisions.
-    expect(dirty.out).toBe(committed.out);
+    expect(dirty.out).toContain(
+      'Not judged  3 files that are changed and not committed; `ullage gate --worktree`',
+    );
+    // A report that is kept is the same bytes for the same revisions.
+    expect(readFileSync(kept, 'utf8')).toBe(committed.out);
     for (const args of [
       ['--head', 'proposal'],
       ['--worktree'],
       ['--format', 'json'],
       ['--format', 'markdown'],
     ]) {
-      expect((await bare(repository, ...args)).err).not.toContain('not committed');
+      const { out, err } = await bare(repository, ...args);
+      expect(out + err).not.toContain('not committed');
     }
+    repository.write(inEstate('plates-1: { size: 50 GiB', 'plates-1: { size: 50 G'));
+    repository.commit('a slip');
+    repository.write(inEstate('plates-1: { size: 50 GiB', 'plates-1: { size: 60 GiB'));
+    const mended = await bare(repository);
+    expect([mended.code, mended.out]).toEqual([
+      2,
+      expect.stringContaining('Not judged  1 file that is changed'),
+    ]);
   });
 
   it('that HEAD is main itself, or adds nothing to it', async () => {

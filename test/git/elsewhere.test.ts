@@ -82,8 +82,8 @@ describe('a clone whose Git turns line ends', () => {
     expect(readFileSync(join(clone.dir, 'ullage.yaml'), 'latin1')).toContain('\r\n');
     const judgement = await judgeRepository(clone.dir, { base: 'main', worktree: true, on });
     expect(judgement).toMatchObject({ verdict: 'pass', changes: [], policyChanges: [] });
-    const { err } = await ullage('gate', '--repo', clone.dir, '--base', 'main', '--now', on);
-    expect(err).not.toContain('changed and not committed');
+    const { out, err } = await ullage('gate', '--repo', clone.dir, '--base', 'main', '--now', on);
+    expect(out + err).not.toContain('changed and not committed');
   });
 
   it('keeps CRLF in the readings that it has with CRLF, and LF in those with LF', async () => {

@@ -15,7 +15,7 @@ import { questionSentence } from './question.ts';
 import { stepSection } from './steps.ts';
 import { shortCommit } from './subjects.ts';
 import { unreadSentence } from './unread-main.ts';
-import { judgedSentence, summaryLine, whatToDo } from './verdict.ts';
+import { judgedSentence, notCommittedFields, summaryLine, whatToDo } from './verdict.ts';
 import { waiverSection } from './waivers.ts';
 
 /** @param lineAt gives the lines that findings are about, where the report has room for them */
@@ -37,6 +37,7 @@ function judgedModel(judged: Judged, lineAt: LineAt): ReportModel {
     fields: [
       ...(judged.unreadMain === undefined ? [] : [line('Main', unreadSentence(judged.unreadMain))]),
       ...notReadFields(judged.notRead),
+      ...notCommittedFields(judged.uncommitted),
       line('Cost', costSentence(judged)),
       ...(judged.question === undefined ? [] : [advice('Question', questionSentence(judged.question))]),
       whatToDo(judged),
@@ -81,6 +82,7 @@ function notJudgedModel(judgement: NotJudged): ReportModel {
         ? advice('To do', only.advice)
         : line('To do', 'Correct the problems below and judge again. What is not judged does not pass.'),
       ...notReadFields(judgement.notRead),
+      ...notCommittedFields(judgement.uncommitted),
       ...(asked.length === 0 ? [] : [line('Compared', `${asked.join(', ')}.`)]),
     ],
     sections: problemSections(problems),

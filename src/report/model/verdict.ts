@@ -18,10 +18,11 @@ export function summaryLine(judgement: Judgement): string {
   switch (judgement.verdict) {
     case 'pass': {
       const loss = lossSentence(judgement.changes) ?? [];
-      const { notRead = [] } = judgement;
+      const { notRead = [], uncommitted } = judgement;
       const unread =
         notRead.length === 0 ? [] : [`${counted(notRead.length, 'file was', 'files were')} not read`];
-      return `pass: ${clipped([first].concat(unread, loss, others).join('; '), longestHeadline)}`;
+      const unjudged = uncommitted === undefined ? [] : [uncommittedWords(uncommitted)];
+      return `pass: ${clipped([first].concat(unread, unjudged, loss, others).join('; '), longestHeadline)}`;
     }
     case 'fail': {
       const more = others.length === 0 ? '' : `, and ${counted(others.length, 'more finding')}`;
@@ -32,6 +33,22 @@ export function summaryLine(judgement: Judgement): string {
       return `not judged: ${clipped(first, longestHeadline)}`;
   }
 }
+
+const uncommittedWords = (files: number): string =>
+  files === 1
+    ? '1 file is changed and not committed, and was not judged'
+    : `${files} files are changed and not committed, and were not judged`;
+
+/** What is on the disk alone, and was not looked at. */
+export const notCommittedFields = (files: number | undefined): readonly Field[] =>
+  files === undefined
+    ? []
+    : [
+        advice(
+          'Not judged',
+          `${counted(files, 'file that is', 'files that are')} changed and not committed; \`ullage gate --worktree\` judges ${files === 1 ? 'it' : 'them'}.`,
+        ),
+      ];
 
 export function whatToDo({ verdict, findings, changes, policyChanges }: Judged): Field {
   const loosened = policySentence(policyChanges);
