@@ -1,4 +1,6 @@
 /** The record that a branch leaves of a loss: its reason, and a recent enough backup. */
+import { nearestWord } from '../base/nearest.ts';
+import { at } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { Estate, Retired } from '../estate/estate.ts';
@@ -30,15 +32,37 @@ export function recordFaults(
   const wrong = found.find((each) => typeof each === 'string');
   return [
     wrong === undefined
-      ? {
-          says: 'no entry under retired: gives a reason',
-          here: `Add an entry under retired: for ${names[0]}, with on, reason, backup and backed-up.`,
-        }
+      ? unrecorded(names, base, head)
       : {
           says: wrong,
           here: `Have an entry under retired: for this loss, with its day as on:, not in the future and at most ${longestOpen} days ago.`,
         },
   ];
+}
+
+/** No entry has any of the names: one that the branch adds for something that main does not have may be meant. */
+function unrecorded(names: readonly string[], base: Estate, head: Estate): Fault {
+  const strays = [...head.retired.values()]
+    .flatMap((records) => records.slice(-1))
+    .filter(({ name }) => !(base.retired.has(name) || base.volumes.has(name) || base.fileSystems.has(name)));
+  const near = names.flatMap(
+    (name) =>
+      nearestWord(
+        name,
+        strays.map((each) => each.name),
+      ) ?? [],
+  );
+  const meant = strays.find(({ name }) => name === near[0]) ?? (strays.length === 1 ? strays[0] : undefined);
+  const says = 'no entry under retired: gives a reason';
+  return meant === undefined
+    ? {
+        says,
+        here: `Add an entry under retired: for ${names[0]}, with on, reason, backup and backed-up.`,
+      }
+    : {
+        says: `${says}: the one for ${meant.name}, at ${at(meant.place)}, is for nothing that main has`,
+        here: `If that entry is meant for ${names[0]}, correct the name in it; otherwise add one, with on, reason, backup and backed-up.`,
+      };
 }
 
 /**

@@ -53,6 +53,29 @@ describe('a deletion', () => {
     expect(advice).not.toContain('existing: true');
   });
 
+  it.each(['plate-0', 'plates0', 'platse-0', 'archive'])(
+    'with its record under %s, which main does not have, is told of that entry',
+    async (name) => {
+      const { message, advice } = onlyFinding(
+        await underRule(rule, volume(), retired().replace('plates-0', name)),
+      );
+      expect(message).toMatch(
+        new RegExp(
+          `and no entry under retired: gives a reason: the one for ${name}, at storage/imagery.yaml:2:[35], is for nothing that main has$`,
+        ),
+      );
+      expect(advice).toMatch(
+        /^If that entry is meant for plates-0, correct the name in it; otherwise add one/,
+      );
+    },
+  );
+
+  it('beside the records of others, which main had, is told to have one of its own', async () => {
+    const other = retired().replace('plates-0', 'plate-0');
+    const { message } = onlyFinding(await underRule(rule, volume() + other, other));
+    expect(message).toMatch(/gives a reason$/);
+  });
+
   it('of a volume that main still attaches is refused; it is detached first, in a change of its own', async () => {
     const { message } = onlyFinding(
       await underRule(rule, attached, `servers: { scanner: {} }\n${retired()}`),
