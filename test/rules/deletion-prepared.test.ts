@@ -61,7 +61,7 @@ describe('a deletion', () => {
       );
       expect(message).toMatch(
         new RegExp(
-          `and no entry under retired: gives a reason: the one for ${name}, at storage/imagery.yaml:2:[35], is for nothing that main has$`,
+          `and no entry under retired: gives a reason: the one for ${name}, at storage/imagery.yaml:2, is for nothing that main has$`,
         ),
       );
       expect(advice).toMatch(
