@@ -66,7 +66,7 @@ export const wanted = ({ judged, server, by }: StepsOverview): readonly Step[] =
   );
 
 function stepsModel(overview: StepsOverview): ReportModel {
-  const { judged, done, server, by, problems = [] } = overview;
+  const { judged, done, server, by, problems = [], surveyed = [] } = overview;
   const { verdict, runbook, question } = judged;
   const shown = wanted(overview);
   const { left, next } = remaining(runbook, done);
@@ -102,11 +102,11 @@ function stepsModel(overview: StepsOverview): ReportModel {
         ? problemSections(problems)
         : [
             ...problemSections(problems),
-            ...surveyedSection(overview.surveyed ?? []),
+            ...surveyedSection(surveyed),
             ...cautionSection(shown),
             ...elsewhere(overview, shown),
             listed(overview, shown, question),
-            ...stepBackSection(runbook, done),
+            ...stepBackSection(runbook, done, problems.length + surveyed.length === 0),
           ],
   };
 }

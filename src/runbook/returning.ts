@@ -57,3 +57,14 @@ export function returningOf(steps: readonly Step[]): ReadonlyMap<number, Returni
   }
   return past;
 }
+
+/**
+ * Of the steps that are done, those that can still be taken back, the last first. What one stands on that nothing takes
+ * back stands as long as that does: a volume whose old one is deleted is not to be given up for it.
+ *
+ * @param carriedOut in order, each with all that it waits for
+ */
+export function undoable(carriedOut: readonly Step[]): readonly Step[] {
+  const ways = returningOf(carriedOut);
+  return carriedOut.filter(({ number }) => ways.get(number)?.until === undefined).reverse();
+}

@@ -75,6 +75,9 @@ describe('a change that is carried out in part', () => {
       '1 It is ticked, and by the survey of plate-scanner (2026-11-20) it is not done:',
     );
     expect(out).toContain('40 GiB');
+    // What can be undone hangs on what is done, which is not settled.
+    const [, back = ''] = out.split('To step back instead\n');
+    expect([flat(back).includes('settle first'), back.includes('to step back')]).toEqual([true, false]);
     // Done on a day after the survey, it is not denied; the list and the JSON carry the day on.
     const file = await ticked(repository, 1);
     const dated = readFileSync(file, 'utf8').replace(/^(- \[x\].*`[0-9a-f]{10}`)/m, '$1 2026-11-24');
@@ -120,7 +123,7 @@ describe('a change that is carried out in part', () => {
     const repository = growing();
     const { out } = await steps(repository, '--done', await ticked(repository, 4));
     const [, back = ''] = out.split('To step back instead\n');
-    expect(flat(back)).toContain('Nothing takes back step 1:');
+    expect(flat(back)).toContain('Nothing takes back step 1. What can still be undone');
     expect(flat(back)).toContain('have a backup that you have restored from');
     const numbers = [...back.matchAll(/^ {2}(\d+) {2}/gm)].map(([, number]) => Number(number));
     expect(numbers.length).toBeGreaterThan(0);

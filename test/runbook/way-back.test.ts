@@ -5,7 +5,7 @@ import { compareEstates } from '../../src/change/compare.ts';
 import { priceEstate } from '../../src/price/cost.ts';
 import { type Money, noMoney, subtractMoney, sumMoney } from '../../src/price/money.ts';
 import { type Billing, billingOf } from '../../src/runbook/billing.ts';
-import { isFinal, returningOf } from '../../src/runbook/returning.ts';
+import { isFinal, returningOf, undoable } from '../../src/runbook/returning.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
 import { stepId } from '../../src/runbook/step-id.ts';
 import { readTicks, remaining } from '../../src/runbook/ticks.ts';
@@ -85,6 +85,54 @@ describe('the way back from a step', () => {
           );
           expect(ways.get(step.number)).toEqual({ until: final[0]?.number, past });
         }
+      }),
+      { numRuns: 150 },
+    );
+  });
+});
+
+describe('what can still be undone of what is done', () => {
+  const smaller = attached.replace('40 GiB', '20 GiB');
+
+  it('is nothing that the old volume is needed for once that is deleted, whatever else is left', () => {
+    const { steps } = carriedOut(
+      attached,
+      smaller.replace('volumes: {', 'volumes: { extra: { size: 10 GiB, tier: bulk },'),
+    );
+    const left = steps.filter(
+      ({ subject, procedure }) => procedure === 'create-volume' && subject.name === 'extra',
+    );
+    const done = steps.filter((step) => !left.includes(step));
+    const backs = (those: typeof steps) => undoable(those).map(({ back = '' }) => back);
+    expect(left).toHaveLength(1);
+    expect(backs(done).filter((back) => /the old one|Delete the new volume/.test(back))).toEqual([]);
+    const before = done.filter(({ procedure }) => procedure !== 'delete-old');
+    expect(before).toHaveLength(done.length - 1);
+    expect(backs(before)).toContain('Delete the new volume again; the old one is untouched.');
+  });
+
+  it('of any branch: is all that no done step which nothing takes back has waited for, the last first', () => {
+    fc.assert(
+      fc.property(pairs, fc.array(fc.nat(), { maxLength: 40 }), ([before, after], draws) => {
+        fc.pre(assembled(before).ok && assembled(after).ok);
+        const { steps } = carriedOut(before, after);
+        const done = new Map<number, undefined>();
+        for (const draw of draws) {
+          const { next } = remaining(steps, done);
+          const step = next[draw % Math.max(1, next.length)];
+          if (step !== undefined) done.set(step.number, undefined);
+        }
+        const carried = steps.filter(({ number }) => done.has(number));
+        const needs = (step: number, other: number): boolean =>
+          step === other || (steps[step - 1]?.after ?? []).some((each) => needs(each, other));
+        const undone = undoable(carried);
+        const finals = carried.filter(isFinal);
+        expect(undone).toEqual(
+          carried.filter((step) => !finals.some(({ number }) => needs(number, step.number))).reverse(),
+        );
+        for (const { subject } of finals.filter(({ procedure }) => procedure === 'delete-old'))
+          for (const { subject: other, back = '' } of undone)
+            if (other.name === subject.name) expect(back).not.toMatch(/\bthe old one\b/);
       }),
       { numRuns: 150 },
     );
