@@ -66,7 +66,15 @@ export function systemCreated(
       after: [...bed, ...(wipes.length > 0 ? [checkBackup(draft, volumeSubject(on.name), on.name)] : [])],
     },
   );
-  return mountSystem(draft, system, server, [made]);
+  return mountEverywhere(draft, system, server, made);
+}
+
+/** On every server that holds it; the key of where it is made. */
+function mountEverywhere(draft: Draft, system: FileSystem, home: string | undefined, made: string): string {
+  const { on } = system;
+  for (const server of draft.sides.carrierHoldersAfter(on))
+    if (server !== home) mountSystem(draft, system, server, [made, ...ready(on, server)]);
+  return mountSystem(draft, system, home, [made]);
 }
 
 export function systemDeleted(
@@ -226,7 +234,7 @@ export function makeAnew(draft: Draft, system: FileSystem, former: FileSystem, r
     words,
     after: [...first, ...sized],
   });
-  const mounted = mountSystem(draft, system, server, [made]);
+  const mounted = mountEverywhere(draft, system, server, made);
   if (type !== 'swap' && former.type !== 'swap') {
     draft.want(`bring-back ${key}`, 'bring-back', subject, { server, words, after: [mounted] });
   }

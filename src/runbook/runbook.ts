@@ -37,6 +37,7 @@ import {
 import { fillsOf } from './fills.ts';
 import { groupDeleted, groupEdited, groupRenamed, makeGroup, memberJoined, memberLeft } from './groups.ts';
 import { lossCautions } from './losses.ts';
+import { orderMounts } from './mount-order.ts';
 import { start, stop } from './power.ts';
 import { type Procedures, plainProcedures, procedureFor } from './procedures.ts';
 import type { Limits, Shared } from './rooms.ts';
@@ -98,6 +99,7 @@ export function runbookOf(
     if (carried === undefined) carriesOut.set(key, [index]);
     else carried.push(index);
   });
+  orderMounts(draft);
   const placed = draft.inOrder({ slots, quota });
   const numbers = new Map(placed.map(({ key }, index) => [key, index + 1]));
   const numbered = (keys: readonly string[]): readonly number[] =>

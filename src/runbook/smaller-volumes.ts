@@ -8,7 +8,7 @@ import { exchangeOf } from './exchange.ts';
 import { restart } from './power.ts';
 import { deleteOld } from './volume-deletion.ts';
 import { volumeMovedSite } from './volumes.ts';
-import { boughtFor, madeRoomIn, outOfGroup } from './waits.ts';
+import { boughtFor, madeRoomIn, outOfGroup, putIntoUse } from './waits.ts';
 import { settingsWords } from './words.ts';
 
 export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<'volume-shrunk'>): string {
@@ -19,14 +19,15 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
   const words = { size: exactSize(after.size), tier: after.tier, how: settingsWords(after) };
   const backup = checkBackup(draft, subject, name);
   const made = draft.want(`smaller ${name}`, 'create-smaller', subject, { words, turn: 'ahead' });
-  const [server] = sides.holdersBefore(name);
+  const [server, ...others] = sides.holdersBefore(name);
   const boots = server !== undefined && sides.bootBefore(server) === name;
   const group = sides.groupBefore(name);
   const stillIn = sides.head.groupOf.get(name);
   const grouped =
     group !== undefined && stillIn !== undefined && sides.headName('groups', group.name) === stillIn.name;
   const out: string[] = [];
-  if (server !== undefined && !boots && sides.runsBefore(server)) {
+  // What several servers have at once is taken from all of them first.
+  if (server !== undefined && others.length === 0 && !boots && sides.runsBefore(server)) {
     const beside = draft.want(`attach-smaller ${name}`, 'attach-smaller', subject, {
       server,
       after: [made],
@@ -56,6 +57,8 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
       checkGroup(draft, stillIn, sides.homeOf({ kind: 'volume-group', name: stillIn.name }), [swapped]);
     const own = before.fileSystem;
     const gone = own === undefined ? [] : [`unmount ${sides.systemKey(own)} ${server}`];
+    // The smaller one is mounted in its place, and is what is unmounted.
+    for (const each of gone) if (!grouped) draft.wait(each, [swapped]);
     const idle = group === undefined ? [] : [`deactivate ${sides.headName('groups', group.name)} ${server}`];
     out.push(
       draft.want(`detach-old ${name}`, 'detach-old', subject, {
@@ -101,6 +104,7 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
       after: [
         ...out,
         ...sides.holdersAfter(name).flatMap((holder) => [`start ${holder}`, `see ${name} ${holder}`]),
+        ...putIntoUse(sides, name),
       ],
     },
   );

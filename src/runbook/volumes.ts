@@ -10,7 +10,7 @@ import { earlyExchangeOf, exchangeOf, joinedEarly, placeOf } from './exchange.ts
 import { growSystem } from './file-systems.ts';
 import type { Sides } from './sides.ts';
 import { deleteOld, deleteVolume } from './volume-deletion.ts';
-import { madeRoomIn, ready } from './waits.ts';
+import { madeRoomIn, putIntoUse, ready } from './waits.ts';
 import { settingsWords, volumeSubject } from './words.ts';
 
 export function createVolume(draft: Draft, volume: Volume): string {
@@ -243,7 +243,12 @@ export function volumeMovedSite(
   const attached = sides.holdersAfter(name).map((server) => attach(draft, name, server));
   const proven = draft.want(`replacement ${name}`, 'check-replacement', subject, {
     words: { old: `the old ${name}` },
-    after: [made, ...attached, ...sides.holdersAfter(name).map((server) => `see ${name} ${server}`)],
+    after: [
+      made,
+      ...attached,
+      ...sides.holdersAfter(name).map((server) => `see ${name} ${server}`),
+      ...putIntoUse(sides, name),
+    ],
   });
   return deleteOld(draft, before, name, [backup, proven]);
 }

@@ -50,6 +50,16 @@ export function workplace(sides: Sides, carrier: Carrier): Workplace {
   };
 }
 
+/** What puts into use what lies on a volume, or in its group, where it is in the end. */
+export function putIntoUse(sides: Sides, volume: string): readonly string[] {
+  const on = sides.head.groupOf.get(volume) ?? sides.head.volumes.get(volume);
+  if (on === undefined) return [];
+  const holders = sides.carrierHoldersAfter({ kind: on.kind, name: on.name });
+  return systemsOn(on).flatMap((system) =>
+    holders.map((server) => `mount ${sides.systemKey(system)} ${server}`),
+  );
+}
+
 /** What must be so before a server can have a volume. */
 export function fetched(sides: Sides, volume: string, server: string): readonly string[] {
   const after = sides.holdersAfter(volume);

@@ -4,6 +4,7 @@ import type { Comparison } from '../../src/change/compare.ts';
 import { lossOf } from '../../src/change/kinds.ts';
 import type { Estate, FileSystem } from '../../src/estate/estate.ts';
 import { layoutOf } from './begin.ts';
+import { liesOn } from './play.ts';
 import type { Server, System, World } from './world.ts';
 
 /** @param before what was held anywhere at the beginning */
@@ -108,11 +109,16 @@ function differences(world: World, head: Estate): readonly string[] {
       const declared = head.volumes.get(volume);
       const group = head.groupOf.get(volume);
       const systems = group?.fileSystems ?? (declared?.fileSystem === undefined ? [] : [declared.fileSystem]);
-      for (const { mount } of systems) wanted.set(mount, volume);
+      for (const { mount } of systems) wanted.set(mount, group?.name ?? volume);
     }
     // An undeclared root may be there: an image has one.
     const mounted = [...server.mounts.keys()].filter((mount) => mount !== '/' || wanted.has('/'));
     same(`what is mounted on ${name}`, list(mounted), list(wanted.keys()));
+    for (const [mount, on] of wanted) {
+      const system = server.mounts.get(mount);
+      if (system !== undefined && mount !== '/' && !liesOn(world, on, system))
+        same(`what is mounted at ${mount} on ${name}`, 'something else', on);
+    }
   }
   for (const group of head.groups.values()) {
     const is = world.groups.get(group.name);

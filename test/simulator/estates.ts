@@ -18,7 +18,9 @@ const server = fc.record({
   boot: fc.boolean(),
 });
 
-const mountPoint = fc.constantFrom('/a', '/b');
+const mountPoint = fc.constantFrom('/a', '/b', '/a/in');
+/** Of its own, or one that others want as well: the first at a server gets it. */
+const isWanted = fc.nat({ max: 2 }).map((draw) => draw > 0);
 const type = fc.constantFrom('ext4', 'ext4', 'xfs', 'xfs', 'btrfs', 'ext2', 'vfat', 'swap');
 
 const volume = fc.record({
@@ -29,7 +31,7 @@ const volume = fc.record({
   protected: rarely,
   /** What holds it: a group, a server, or nobody; as the boot volume, where that server wants one. */
   seat: fc.constantFrom(...groupNames, ...groupNames, ...serverNames, ...serverNames, 'nobody'),
-  system: maybe(fc.record({ mount: mountPoint, type })),
+  system: maybe(fc.record({ mount: mountPoint, isWanted, type })),
 });
 
 const group = fc.record({
@@ -37,7 +39,12 @@ const group = fc.record({
   site,
   extent: fc.constantFrom('4 MiB', '64 MiB'),
   systems: fc.uniqueArray(
-    fc.record({ mount: fc.constantFrom('/x', '/y', '/z'), type, gib: fc.integer({ min: 1, max: 30 }) }),
+    fc.record({
+      mount: fc.constantFrom('/x', '/y', '/z', '/a', '/x/in'),
+      isWanted,
+      type,
+      gib: fc.integer({ min: 1, max: 30 }),
+    }),
     { maxLength: 2, selector: ({ mount }) => mount },
   ),
 });
@@ -120,6 +127,17 @@ function filesOf({ servers, volumes, groups }: Plan, renamed: ReadonlySet<string
       return boot && first !== undefined ? [[name, first]] : [];
     }),
   );
+  const taken = new Set<string>();
+  const mountOf = (
+    { mount, isWanted, type }: { readonly mount: string; readonly isWanted: boolean; readonly type: string },
+    on: string | undefined,
+    name: string,
+  ): string => {
+    const at = `${on} ${mount}`;
+    if (!isWanted || type === 'swap' || taken.has(at)) return `${mount}/${name}`;
+    taken.add(at);
+    return mount;
+  };
   const declaredVolumes: Record<string, object> = {};
   const attachments: object[] = [];
   for (const [name, each] of there(volumes)) {
@@ -134,7 +152,7 @@ function filesOf({ servers, volumes, groups }: Plan, renamed: ReadonlySet<string
         : {
             'file-system': isBoot
               ? { mount: '/', type: 'ext4' }
-              : { mount: `${each.system.mount}/${name}`, type: each.system.type },
+              : { mount: mountOf(each.system, on, name), type: each.system.type },
           };
     declaredVolumes[call(name)] = {
       size: `${each.gib} GiB`,
@@ -153,10 +171,12 @@ function filesOf({ servers, volumes, groups }: Plan, renamed: ReadonlySet<string
       if (its.length === 0) return [];
       // A gibibyte a member is left for the volume manager's own and for what is cut off at an extent.
       let room = its.reduce((sum, [, { gib }]) => sum + gib - 1, 0);
-      const laid = systems.flatMap(({ mount, type: made, gib }) => {
+      const on = serverOf(groups[name]?.on ?? '');
+      const laid = systems.flatMap((system) => {
+        const { type: made, gib } = system;
         const size = Math.min(gib, room);
         room -= size;
-        return size > 0 ? [[`${mount}/${name}`, { size: `${size} GiB`, type: made }]] : [];
+        return size > 0 ? [[mountOf(system, on, name), { size: `${size} GiB`, type: made }]] : [];
       });
       return [
         [

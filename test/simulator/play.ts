@@ -413,7 +413,7 @@ function inGuest(world: World, { procedure, words, subject }: Step, guest: Serve
     case 'unmount':
     case 'unmount-swap':
     case 'export-pool':
-      world.unmount(guest, mount);
+      world.unmount(guest, mount, (system) => liesOn(world, words.on ?? '', system));
       return;
     case 'mount':
     case 'mount-swap':
@@ -517,8 +517,8 @@ function inGuest(world: World, { procedure, words, subject }: Step, guest: Serve
       if (content.kind === 'system') {
         const system = { ...content.system, size: made.size, holds: new Set(content.system.holds) };
         made.content = { kind: 'system', system };
-        for (const map of [guest.mounts, guest.fstab])
-          for (const [where, each] of map) if (each === content.system) map.set(where, system);
+        // It is mounted in the place of the old one, whether that was mounted or not.
+        for (const map of [guest.mounts, guest.fstab]) map.set(content.system.mount, system);
       }
       swapNames(world, volume);
       return;
@@ -536,6 +536,13 @@ export function systemOn(world: World, name: string): System {
   const content = group === undefined ? world.disk(on).content : undefined;
   const system = content?.kind === 'system' ? content.system : group?.volumes.get(mount)?.system;
   return system ?? refuse(`there is no file system ${name}`);
+}
+
+/** Whether a file system lies on a volume or in a group. */
+export function liesOn(world: World, on: string, system: System): boolean {
+  const content = world.disks.get(on)?.content;
+  if (content?.kind === 'system' && content.system === system) return true;
+  return [...(world.groups.get(on)?.volumes.values() ?? [])].some((each) => each.system === system);
 }
 
 const logicalIn = (group: Group, mount: string) =>

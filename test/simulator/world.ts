@@ -74,6 +74,11 @@ export function refuse(why: string): never {
 
 export const MiB = 1n << 20n;
 
+/** What is mounted below a mount point; a swap area is no directory. */
+function within({ mounts }: Server, mount: string): string | undefined {
+  return [...mounts].find(([at, { type }]) => type !== 'swap' && at.startsWith(`${mount}/`))?.[0];
+}
+
 export class World {
   readonly disks = new Map<string, Disk>();
   /** Disks whose name another has taken, until they are deleted. */
@@ -267,6 +272,10 @@ export class World {
   mount(server: Server, mount: string, system: System): void {
     if (server.mounts.get(mount) === system) return;
     if (server.mounts.has(mount)) refuse(`something else is mounted at ${mount} on ${server.name}`);
+    // It would be hidden by what is mounted over its mount point.
+    const below = within(server, mount);
+    if (below !== undefined && system.type !== 'swap')
+      refuse(`${below} is mounted on ${server.name}, below ${mount}`);
     const elsewhere = [...this.servers.values()].find(
       (each) => each !== server && [...each.mounts.values()].includes(system),
     );
@@ -277,12 +286,17 @@ export class World {
     server.fstab.set(mount, system);
   }
 
-  unmount(server: Server, mount: string): void {
+  /** @param of what it is that is unmounted: whatever is at the mount point goes */
+  unmount(server: Server, mount: string, of: (system: System) => boolean): void {
     const system = server.mounts.get(mount) ?? refuse(`nothing is mounted at ${mount} on ${server.name}`);
     if (mount === '/') refuse(`${server.name} runs from ${mount}`);
+    if (!of(system)) refuse(`something else is mounted at ${mount} on ${server.name}`);
+    // umount(8): a file system is busy while another is mounted within it.
+    const below = within(server, mount);
+    if (below !== undefined && system.type !== 'swap')
+      refuse(`${mount} is busy: ${below} is mounted below it`);
     server.mounts.delete(mount);
     server.fstab.delete(mount);
-    if (system === undefined) refuse(`nothing is mounted at ${mount}`);
   }
 
   isMounted(system: System): boolean {
