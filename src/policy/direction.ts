@@ -30,7 +30,7 @@ export function comparePolicies(
   const surveyed = [base, head].every(({ rules }) => rules.some(({ entry }) => usesSurveys(entry)));
   return [
     ...ruleChanges(base.rules, head.rules),
-    ...waiverChanges(base.waivers, head.waivers, on),
+    ...waiverChanges(base.waivers, head.waivers, { on, rules: head.rules }),
     ...priceListChanges(base.priceLists, head.priceLists, {
       uses,
       monthlyBy: (was, now) => priceDifferences(estate, was, now, { settings: base.settings, day: on }),

@@ -1,18 +1,18 @@
-/** Why a waiver cannot have the effect that it is written for, whatever comes: told when a policy is checked. */
+/** Why a waiver cannot have the effect that it is written for, whatever comes. */
 
 import { offer } from '../base/nearest.ts';
-import { ruleOf } from '../rules/registry.ts';
-import type { Measure } from '../rules/rule.ts';
-import type { PolicyRule, Waiver } from './policy.ts';
+import { rules } from '../rules/registry.ts';
+import type { Measure, RuleName } from '../rules/rule.ts';
+import type { Ceiling, PolicyRule, Waiver } from './policy.ts';
 
 export interface WithoutEffect {
   readonly message: string;
   readonly advice: string;
 }
 
-/** @param rules of the policy */
-export function withoutEffect(waiver: Waiver, rules: readonly PolicyRule[]): readonly WithoutEffect[] {
-  const ofRule = rules.filter(({ name, entry }) => name === waiver.rule || entry.rule === waiver.rule);
+/** @param policy its rules */
+export function withoutEffect(waiver: Waiver, policy: readonly PolicyRule[]): readonly WithoutEffect[] {
+  const ofRule = policy.filter(({ name, entry }) => name === waiver.rule || entry.rule === waiver.rule);
   if (ofRule.length === 0) {
     return [
       {
@@ -22,15 +22,15 @@ export function withoutEffect(waiver: Waiver, rules: readonly PolicyRule[]): rea
     ];
   }
   const meant = ofRule.filter(({ name }) => waiver.name === undefined || waiver.name === name);
-  return meant.length === 0 ? [misnamed(waiver, ofRule, rules)] : unmeasured(waiver, meant);
+  return meant.length === 0 ? [misnamed(waiver, ofRule, policy)] : unmeasured(waiver, meant);
 }
 
 function misnamed(
   { name = '', rule }: Waiver,
   ofRule: readonly PolicyRule[],
-  rules: readonly PolicyRule[],
+  policy: readonly PolicyRule[],
 ): WithoutEffect {
-  const other = rules.find((each) => each.name === name);
+  const other = policy.find((each) => each.name === name);
   const names = ofRule.map((each) => each.name);
   return {
     message:
@@ -41,16 +41,29 @@ function misnamed(
   };
 }
 
-const figures: Readonly<Record<Measure, string>> = {
+export const figures: Readonly<Record<Measure, string>> = {
   size: 'a size',
   amount: 'an amount of money',
   number: 'a number',
 };
 
 /** A ceiling in a measure that none of the entries has: it covers nothing. */
-function unmeasured({ upTo, rule }: Waiver, meant: readonly PolicyRule[]): readonly WithoutEffect[] {
-  if (upTo === undefined) return [];
-  const measures = meant.map(({ entry }) => ruleOf(entry).measures ?? {});
+const unmeasured = ({ upTo, rule }: Waiver, meant: readonly PolicyRule[]): readonly WithoutEffect[] =>
+  upTo === undefined
+    ? []
+    : ceilingWithoutEffect(
+        upTo,
+        rule,
+        meant.map(({ entry }) => entry.rule),
+      );
+
+/** @param called the rule or the entry, as the waiver has it */
+export function ceilingWithoutEffect(
+  upTo: Ceiling,
+  called: string,
+  of: readonly RuleName[],
+): readonly WithoutEffect[] {
+  const measures = of.map((rule) => rules[rule].measures ?? {});
   if (measures.some((each) => each[upTo.measure] !== undefined)) return [];
   const known = (['size', 'amount', 'number'] as const).flatMap((measure) => {
     const what = measures.flatMap((each) => each[measure] ?? [])[0];
@@ -59,11 +72,11 @@ function unmeasured({ upTo, rule }: Waiver, meant: readonly PolicyRule[]): reado
   return [
     known.length === 0
       ? {
-          message: `the waiver has the ceiling ${upTo.written}, and ${rule} measures nothing, so that it covers nothing`,
+          message: `the waiver has the ceiling ${upTo.written}, and ${called} measures nothing, so that it covers nothing`,
           advice: 'Leave up-to out.',
         }
       : {
-          message: `the ceiling ${upTo.written} of the waiver is ${figures[upTo.measure]}, in which ${rule} measures nothing, so that it covers nothing`,
+          message: `the ceiling ${upTo.written} of the waiver is ${figures[upTo.measure]}, in which ${called} measures nothing, so that it covers nothing`,
           advice: `Write ${known.join(' or ')}.`,
         },
   ];

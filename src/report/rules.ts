@@ -125,9 +125,14 @@ function ruleSections(rule: Rule): readonly Section[] {
         ? sentence('Only name, level, where and enabled, which every rule takes.')
         : { kind: 'table', table: parameterTable(parameters) },
     ),
-    ...(rule.measures === undefined
-      ? []
-      : [titled('The ceiling of a waiver (up-to)', sentence(ceilingWords(rule.measures)))]),
+    titled(
+      'The ceiling of a waiver (up-to)',
+      sentence(
+        rule.measures === undefined
+          ? 'None: the rule measures nothing, and a waiver with a ceiling would cover nothing. Leave up-to out.'
+          : ceilingWords(rule.measures),
+      ),
+    ),
     titled('Level', sentence(`${rule.level}, unless the entry sets another.`)),
   ];
 }

@@ -80,4 +80,6 @@ export interface PolicyChange {
   readonly written: string | undefined;
   /** What it comes to a month for the estate on main, where it is a price. */
   readonly monthly: MonthlyDifference | undefined;
+  /** Why it cannot have the effect that it is meant to have, and what to do; only where that is so. */
+  readonly remark?: string;
 }

@@ -208,3 +208,70 @@ describe('a ceiling in the list of policy changes', () => {
     ]);
   });
 });
+
+describe('a ceiling in which nothing is measured', () => {
+  const gone: Files = { 'storage/imagery.yaml': 'team: imagery\n' };
+  const ceiling = (rule: string, upTo: string) => waiver(`, up-to: ${upTo}`, 'plates-1', rule);
+
+  it.each([
+    [
+      'of a rule that measures nothing',
+      ['rule: deletion-prepared', 'deletion-prepared', '50 GB'],
+      gone,
+      'At waivers/a.yaml:2, the waiver has the ceiling 50 GB, and deletion-prepared measures nothing, so that it covers nothing. Leave up-to out.',
+    ],
+    [
+      'in another measure than that of its rule',
+      ['rule: growth-step, by: 10 GiB', 'growth-step', '9000'],
+      volume('50 GiB'),
+      'At waivers/a.yaml:2, the ceiling 9000 of the waiver is a number, in which growth-step measures nothing, so that it covers nothing. Write a size (the size by which the volume grows in one change).',
+    ],
+    [
+      'in a measure that this finding of its rule does not have',
+      ['rule: detached-volume-owned', 'detached-volume-owned', '9000'],
+      volume('11 GiB'),
+      'The waiver at waivers/a.yaml:2 covers nothing of this: its ceiling 9000 is a number, in which this is not measured.',
+    ],
+  ] as const)('%s is not said to be too low', async (_what, [entry, rule, upTo], head, words) => {
+    const judgement = await judged({ ...pack(entry), ...volume('10 GiB'), ...ceiling(rule, upTo) }, head, {
+      on,
+    });
+    const said = (await report('text', judgement, { width: 1000, colour: false })).replace(/\s+/g, ' ');
+    expect(said).toContain(words);
+    expect(said).toContain('has a ceiling in which nothing is measured here, so that it covers nothing');
+    expect(said).not.toMatch(/covers no more than|is outgrown/);
+  });
+
+  it('is told on the branch that brings the waiver, before it is approved in vain', async () => {
+    const brought = async (rule: string, more: string) => {
+      const entries = pack('rule: deletion-prepared', 'rule: growth-step, by: 10 GiB');
+      const judgement = await judged({ ...entries, ...volume('10 GiB') }, waiver(more, 'plates-1', rule), {
+        on,
+      });
+      return judgement.policyChanges.map(({ remark }) => remark);
+    };
+    expect(await brought('deletion-prepared', ', up-to: 50 GB')).toEqual([
+      'The waiver has the ceiling 50 GB, and deletion-prepared measures nothing, so that it covers nothing. Leave up-to out.',
+    ]);
+    expect(await brought('growth-step', ', name: step')).toEqual([
+      expect.stringMatching(/^The waiver names the entry step, and no entry has that name\./),
+    ]);
+    expect(await brought('naming', '')).toEqual([
+      'The waiver is for naming, which no pack here contains. Delete it, or name the entry that it is for.',
+    ]);
+    expect(await brought('growth-step', ', up-to: 50 GB')).toEqual([undefined]);
+    expect(await brought('deletion-prepared', '')).toEqual([undefined]);
+  });
+
+  it('is told where a waiver that stands gets one', async () => {
+    const entries = pack('rule: deletion-prepared');
+    const [change] = (
+      await judged(
+        { ...entries, ...volume('10 GiB'), ...waiver('', 'plates-1', 'deletion-prepared') },
+        ceiling('deletion-prepared', '50 GB'),
+        { on },
+      )
+    ).policyChanges;
+    expect([change?.key, change?.remark]).toEqual(['up-to', expect.stringContaining('Leave up-to out.')]);
+  });
+});

@@ -1,7 +1,8 @@
 /** What differs between the waivers of two policies. */
 import { onBase, onHead } from '../../change/place.ts';
 import type { PolicyChange } from '../../rules/view.ts';
-import type { Ceiling, Waiver } from '../policy.ts';
+import type { Ceiling, PolicyRule, Waiver } from '../policy.ts';
+import { withoutEffect } from '../waiver-effect.ts';
 import { allNames, type Direction, policyChange } from './change.ts';
 
 export const waiverKey = ({ rule, name, subject, kind }: Waiver): string =>
@@ -28,6 +29,20 @@ const alike = (a: Waiver, b: Waiver): boolean =>
 const isSame = (a: Waiver, b: Waiver): boolean =>
   alike(a, b) && a.reason === b.reason && a.approvedBy === b.approvedBy;
 
+interface Asked {
+  readonly on: string;
+  /** Those that the new waivers are for. */
+  readonly rules: readonly PolicyRule[];
+}
+
+/** Told before it is merged: a waiver that covers nothing is approved in vain. */
+function remarkOn(waiver: Waiver, rules: readonly PolicyRule[]): Pick<PolicyChange, 'remark'> {
+  const said = withoutEffect(waiver, rules).map(({ message, advice }) => `${sentenceOf(message)} ${advice}`);
+  return said.length === 0 ? {} : { remark: said.join(' ') };
+}
+
+const sentenceOf = (message: string): string => `${message.charAt(0).toUpperCase()}${message.slice(1)}.`;
+
 interface Paired {
   /** A waiver before and after. */
   readonly pairs: readonly (readonly [Waiver, Waiver])[];
@@ -53,7 +68,12 @@ function paired(left: readonly Waiver[], came: readonly Waiver[]): Paired {
 }
 
 /** What is otherwise in one waiver. What is over lets nothing through, whatever is written in it. */
-function alterations(name: string, gone: Waiver, first: Waiver, on: string): readonly PolicyChange[] {
+function alterations(
+  name: string,
+  gone: Waiver,
+  first: Waiver,
+  { on, rules }: Asked,
+): readonly PolicyChange[] {
   const isOver = first.until < on;
   const wider = !isOver && (first.from < gone.from || first.until > gone.until);
   const narrower = gone.until >= on && (first.from > gone.from || first.until < gone.until);
@@ -66,7 +86,12 @@ function alterations(name: string, gone: Waiver, first: Waiver, on: string): rea
       : [told('dates', wider ? 'looser' : narrower ? 'tighter' : 'neither', span(gone), span(first))]),
     ...(raised === 'neither'
       ? []
-      : [told('up-to', isOver ? 'neither' : raised, gone.upTo?.written, first.upTo?.written)]),
+      : [
+          {
+            ...told('up-to', isOver ? 'neither' : raised, gone.upTo?.written, first.upTo?.written),
+            ...remarkOn(first, rules),
+          },
+        ]),
     ...(gone.reason === first.reason ? [] : [told('reason', 'neither', gone.reason, first.reason)]),
     ...(gone.approvedBy === first.approvedBy
       ? []
@@ -77,8 +102,9 @@ function alterations(name: string, gone: Waiver, first: Waiver, on: string): rea
 export function waiverChanges(
   base: readonly Waiver[],
   head: readonly Waiver[],
-  on: string,
+  asked: Asked,
 ): readonly PolicyChange[] {
+  const { on, rules } = asked;
   const grouped = (waivers: readonly Waiver[]): ReadonlyMap<string, readonly Waiver[]> => {
     const groups = new Map<string, Waiver[]>();
     for (const waiver of waivers)
@@ -98,9 +124,14 @@ export function waiverChanges(
     const told = (waiver: Waiver, direction: 'looser' | 'tighter') =>
       ({ of: 'waiver', name: key, direction: waiver.until < on ? 'neither' : direction }) as const;
     return [
-      ...pairs.flatMap(([was, is]) => alterations(key, was, is, on)),
+      ...pairs.flatMap(([was, is]) => alterations(key, was, is, asked)),
       ...came.map((waiver) =>
-        policyChange({ ...told(waiver, 'looser'), to: termsOf(waiver), place: onHead(waiver.place) }),
+        policyChange({
+          ...told(waiver, 'looser'),
+          to: termsOf(waiver),
+          place: onHead(waiver.place),
+          ...remarkOn(waiver, rules),
+        }),
       ),
       ...left.map((waiver) =>
         policyChange({ ...told(waiver, 'tighter'), from: termsOf(waiver), place: onBase(waiver.place) }),

@@ -3,6 +3,7 @@ import { visible } from '../../base/visible.ts';
 import { bytes, exactSize } from '../../estate/size.ts';
 import type { Covered, Finding } from '../../policy/judgement.ts';
 import type { Waiver } from '../../policy/policy.ts';
+import { ceilingWithoutEffect, figures as figureWords } from '../../policy/waiver-effect.ts';
 import { money, showMoney } from '../../price/money.ts';
 import type { Amount, Measure } from '../../rules/rule.ts';
 import { shortCommit } from './subjects.ts';
@@ -23,9 +24,17 @@ export function leaveWords({ waiver, held }: Finding): string | undefined {
 }
 
 /** Why a waiver that is for a finding does not cover it. */
-export function outgrownWords(outgrown: Waiver, held: Finding['held']): string {
-  const { place, upTo } = outgrown;
-  const the = `The waiver at ${visible(place.file)}:${place.line}`;
+export function outgrownWords(outgrown: Waiver, finding: Finding): string {
+  const { place, upTo, rule } = outgrown;
+  const { held } = finding;
+  const there = `${visible(place.file)}:${place.line}`;
+  const the = `The waiver at ${there}`;
+  if (upTo !== undefined && isUnmeasured(outgrown, finding)) {
+    const [of] = ceilingWithoutEffect(upTo, rule, [finding.rule]);
+    return of === undefined
+      ? `${the} covers nothing of this: its ceiling ${upTo.written} is ${figureWords[upTo.measure]}, in which this is not measured.`
+      : `At ${there}, ${of.message}. ${of.advice}`;
+  }
   switch (held?.kind) {
     case undefined:
       return `${the} covers no more than ${upTo?.written ?? 'it did'}.`;
@@ -39,6 +48,10 @@ export function outgrownWords(outgrown: Waiver, held: Finding['held']): string {
       return `${the} has no ceiling, and what it has covered cannot be told.`;
   }
 }
+
+/** Whether a ceiling is in a measure that a finding does not have, so that it covers nothing of it, however little that is. */
+export const isUnmeasured = ({ upTo }: Waiver, { measured }: Finding): boolean =>
+  upTo !== undefined && measured?.[upTo.measure] === undefined;
 
 const firstWords = (covered: Covered): string => [...figures(covered), seenWords(covered)].join(', ');
 

@@ -105,9 +105,7 @@ function findingEntry(finding: Finding, group: FindingGroup, lineAt: LineAt): En
         ? []
         : [line('waiver', waiverWords(waiver)), at(waiver.place, '', 'waived at')]),
       ...(leave === undefined ? [] : [line('ceiling', leave)]),
-      ...(finding.outgrown === undefined
-        ? []
-        : [line('waiver', outgrownWords(finding.outgrown, finding.held))]),
+      ...(finding.outgrown === undefined ? [] : [line('waiver', outgrownWords(finding.outgrown, finding))]),
       ...(open ? [advice('advice', adviceOf(finding))] : []),
     ],
   };

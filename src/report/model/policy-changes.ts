@@ -6,7 +6,7 @@ import type { Judged, PastChange, Proposed } from '../../policy/judgement.ts';
 import type { Money } from '../../price/money.ts';
 import type { PolicyChange } from '../../rules/view.ts';
 import { showDifference } from './amounts.ts';
-import { atRevision, entries, line, sentence } from './blocks.ts';
+import { advice, atRevision, entries, line, sentence } from './blocks.ts';
 import type { Block, Entry, Section } from './model.ts';
 
 export function policySection({
@@ -97,7 +97,18 @@ const kinds: Readonly<Record<PolicyChange['of'], string>> = {
   procedures: 'the procedure file of ',
 };
 
-function policyEntry({ direction, of, name, key, from, to, place, written, monthly }: PolicyChange): Entry {
+function policyEntry({
+  direction,
+  of,
+  name,
+  key,
+  from,
+  to,
+  place,
+  written,
+  monthly,
+  remark,
+}: PolicyChange): Entry {
   const what = `${kinds[of]}${name}${key === undefined ? '' : `, ${key}`}`;
   return {
     tag: {
@@ -108,6 +119,7 @@ function policyEntry({ direction, of, name, key, from, to, place, written, month
     fields: [
       ...(place === undefined ? [] : [atRevision(place)]),
       ...(written === undefined ? [] : [line('written', written)]),
+      ...(remark === undefined ? [] : [advice('without effect', remark)]),
     ],
   };
 }

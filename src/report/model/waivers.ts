@@ -1,8 +1,9 @@
 /** Waivers that somebody should review: outgrown, about to end unused, expired, or for a rule that there is not. */
 import { counted } from '../../base/wording.ts';
-import type { Judged } from '../../policy/judgement.ts';
+import type { Finding, Judged } from '../../policy/judgement.ts';
 import type { WaiverUse } from '../../policy/waiver.ts';
 import { at, entries, line, sentence } from './blocks.ts';
+import { isUnmeasured } from './coverage.ts';
 import type { Entry, Section } from './model.ts';
 
 /** An expired waiver is of interest where its subject or the policy is touched; elsewhere they are only counted. */
@@ -17,7 +18,9 @@ export function waiverSection({ waivers, findings, changes, policyChanges }: Jud
     state === 'waiting' &&
     written === undefined &&
     !refused.some(({ rule, entry }) => [rule, entry].includes(waiver.rule));
-  const shown = waivers.filter((use) => !isQuiet(use) && !isElsewhere(use)).flatMap(waiverEntry);
+  const shown = waivers
+    .filter((use) => !isQuiet(use) && !isElsewhere(use))
+    .flatMap((use) => waiverEntry(use, findings));
   const more = shown.length === 0 ? 'waiver' : 'more waiver';
   const blocks = [
     ...(shown.length === 0 ? [] : [entries(shown)]),
@@ -32,8 +35,8 @@ export function waiverSection({ waivers, findings, changes, policyChanges }: Jud
   return blocks.length === 0 ? [] : [{ title: 'Waivers to review', blocks }];
 }
 
-function waiverEntry(use: WaiverUse): readonly Entry[] {
-  const said = waiverState(use);
+function waiverEntry(use: WaiverUse, findings: readonly Finding[]): readonly Entry[] {
+  const said = waiverState(use, findings);
   const { rule, subject, place } = use.waiver;
   const { written } = use;
   return said === undefined
@@ -57,10 +60,10 @@ function waiverEntry(use: WaiverUse): readonly Entry[] {
       ];
 }
 
-function waiverState({
-  state,
-  waiver,
-}: WaiverUse): { readonly word: string; readonly text: string } | undefined {
+function waiverState(
+  { state, waiver }: WaiverUse,
+  findings: readonly Finding[],
+): { readonly word: string; readonly text: string } | undefined {
   switch (state) {
     case 'used':
     case 'not yet':
@@ -71,6 +74,11 @@ function waiverState({
         text: `covers nothing here: it is for ${waiver.kind === undefined ? '' : `the ${waiver.kind.replace('-', ' ')} `}${waiver.subject}${waiver.name === undefined ? '' : ` and the entry ${waiver.name}`} alone`,
       };
     case 'outgrown':
+      if (findings.every((each) => each.outgrown !== waiver || isUnmeasured(waiver, each)))
+        return {
+          word: 'no effect',
+          text: 'has a ceiling in which nothing is measured here, so that it covers nothing; have it approved without up-to, or with a ceiling that fits',
+        };
       return {
         word: 'outgrown',
         text:
