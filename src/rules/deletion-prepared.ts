@@ -2,6 +2,7 @@ import { cautions, listed } from '../base/wording.ts';
 import type { ChangeOf, Wiped } from '../change/change.ts';
 import type { LosingChange } from '../change/kinds.ts';
 import { lossesOf } from '../change/losses.ts';
+import { addDays } from '../estate/dates.ts';
 import type { Estate, FileSystem, Volume } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
 import { type Fault, recordFaults } from './loss-record.ts';
@@ -9,7 +10,7 @@ import { calledOtherwise } from './other-name.ts';
 import type { ChangeRule } from './rule.ts';
 
 const toPrepare =
-  'Detach the volume in an earlier change; in that change, also remove any protection, and any retention date that no longer applies. Then add an entry under retired: for the volume or the file system, with reason, backup and backed-up.';
+  'Detach the volume in an earlier change; in that change, also remove any protection, and bring a retention date that no longer applies forward to the day of that change: it is still a day of keeping, and the deletion may follow from the next day on. Then add an entry under retired: for the volume or the file system, with reason, backup and backed-up.';
 
 /** Only where something is made over what is there: nothing that is deleted is only being declared. */
 const toDeclare = 'Mark with existing: true what is already there and is only being declared.';
@@ -291,15 +292,21 @@ function keptFaults(volume: Volume, on: string, who = 'it'): readonly Fault[] {
       ? [{ says: `${who} is protected`, before: `remove the protection of ${volume.name}` }]
       : []),
     ...(volume.retainUntil !== undefined && volume.retainUntil >= on
-      ? [
-          {
-            says: `${who} is to be kept until ${volume.retainUntil}`,
-            before: `remove the retention date of ${volume.name} if it no longer applies`,
-          },
-        ]
+      ? [keptUntil(volume.name, volume.retainUntil, on, who)]
       : []),
   ];
 }
+
+/** A date is brought forward, not removed: an unattached volume without one is refused for that. */
+const keptUntil = (name: string, until: string, on: string, who: string): Fault => ({
+  says: `${who} is to be kept until ${until}`,
+  ...(until === on
+    ? { here: `That day is still a day of keeping: merge the deletion from ${addDays(until, 1)} on.` }
+    : {
+        before: `bring the retention date of ${name} forward to the day of that change, if it need not be kept until ${until}`,
+        here: 'That day is still a day of keeping: the deletion may follow from the next day on.',
+      }),
+});
 
 function carriersOf(estate: Estate, { on }: FileSystem): readonly Volume[] {
   const names = on.kind === 'volume' ? [on.name] : (estate.groups.get(on.name)?.members ?? []);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { onlyFinding, underRule } from '../estate/builder.ts';
+import type { Judged } from '../../src/policy/judgement.ts';
+import { judged, onlyFinding, underRule } from '../estate/builder.ts';
 
 const rule = 'rule: deletion-prepared';
 const guarded = `${rule}, backup-within: 30`;
@@ -76,6 +77,36 @@ describe('a deletion', () => {
     expect(message).toMatch(/gives a reason$/);
   });
 
+  it('before the day until which it is to be kept: the way that is advised goes through, under the strict pack too', async () => {
+    const dated = (day: string): string =>
+      `team: imagery\n${volume(`, reason: master copy${day === '' ? '' : `, retain-until: ${day}`}`)}`;
+    const gone = `team: imagery\n${backedUp('2026-11-24')}`;
+    const strictly = async (main: string, branch: string, on: string) =>
+      judged(
+        { 'policies/storage.yaml': 'use: [strict]\n', 'storage/imagery.yaml': main },
+        { 'storage/imagery.yaml': branch },
+        { on },
+      );
+    const asked = (each: Judged) =>
+      each.findings.filter(({ rule: of, fails }) => fails && /deletion|detached/.test(of));
+    const early = asked(await strictly(dated('2027-03-31'), gone, '2026-11-25'));
+    expect(early.map(({ advice }) => advice)).toEqual([
+      expect.stringMatching(
+        /^In an earlier change, bring the retention date of plates-0 forward to the day of that change, if it need not be kept until 2027-03-31\. That day is still a day of keeping: the deletion may follow from the next day on\. Before/,
+      ),
+    ]);
+    // A date that is removed, as one from before today, is refused: brought forward it is not.
+    expect(asked(await strictly(dated('2027-03-31'), dated(''), '2026-11-25'))).toHaveLength(1);
+    expect(asked(await strictly(dated('2027-03-31'), dated('2026-11-25'), '2026-11-25'))).toEqual([]);
+    const sameDay = asked(await strictly(dated('2026-11-25'), gone, '2026-11-25'));
+    expect(sameDay.map(({ advice }) => advice)).toEqual([
+      expect.stringMatching(
+        /^That day is still a day of keeping: merge the deletion from 2026-11-26 on\. Before/,
+      ),
+    ]);
+    expect(asked(await strictly(dated('2026-11-25'), gone, '2026-11-26'))).toEqual([]);
+  });
+
   it('of a volume that main still attaches is refused; it is detached first, in a change of its own', async () => {
     const { message } = onlyFinding(
       await underRule(rule, attached, `servers: { scanner: {} }\n${retired()}`),
@@ -98,7 +129,8 @@ describe('a deletion', () => {
   describe('advises what is still to be done, and nothing that is done', () => {
     const detach = 'detach plates-0 from scanner';
     const unprotect = 'remove the protection of plates-0';
-    const keep = 'remove the retention date of plates-0 if it no longer applies';
+    const keep =
+      'bring the retention date of plates-0 forward to the day of that change, if it need not be kept until';
     const add = 'Add an entry under retired: for plates-0, with on, reason, backup and backed-up.';
     const server = 'servers: { scanner: {} }\n';
     const whole = attached.replace(' }\nattach', ', protected: true, retain-until: 2027-01-01 }\nattach');
