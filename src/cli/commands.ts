@@ -111,7 +111,7 @@ const steps = (above: Command, { finish }: Sink): Command =>
     )
     .option(
       '--done <file>',
-      'what is done: the check-list with its ticks, with the day behind the id where a survey is older, or the JSON with its list; - is standard input',
+      'what is done: the check-list with its ticks, with the day right behind the id where a survey is older, or the JSON with its list; - is standard input',
     )
     .addOption(
       oneOf<StepsFormat>('--format <format>', 'what to print; markdown is a check-list', {

@@ -47,12 +47,16 @@ async function told({ judgement, surveys }: StepsJudged, flags: StepsFlags): Pro
     return { output, code: 2, reason: summaryLine(judgement) };
   }
   const { runbook, changes } = judgement;
-  const ticks = file === undefined ? ok<Done>(new Map()) : await ticksIn(file, runbook);
+  const ticks = file === undefined ? ok<Done>(new Map()) : await ticksIn(file, runbook, judgement.on);
   const asked = server === undefined ? ok(undefined) : serverOf(server, runbook);
   const problems = [...(ticks.ok ? [] : ticks.problems), ...(asked.ok ? [] : asked.problems)];
   const done = whatHolds(ticks);
   if (done === undefined || !asked.ok)
-    return { output: reportProblems(problems, terminal(flags)), code: 2, reason: 'nothing was told' };
+    return {
+      output: reportProblems(problems, terminal(flags)),
+      code: 2,
+      reason: done === undefined ? 'what is ticked cannot be read' : 'the server is not known',
+    };
   if (surveys?.ok === false)
     return {
       output: reportProblems(surveys.problems, terminal(flags)),
@@ -71,7 +75,7 @@ async function told({ judgement, surveys }: StepsJudged, flags: StepsFlags): Pro
   };
   const output = reportSteps(overview, format, terminal(flags));
   if (problems.length > 0)
-    return { output, code: 2, reason: `${counted(problems.length, 'tick')} cannot be so` };
+    return { output, code: 2, reason: `${counted(problems.length, 'problem')} with the ticks` };
   if (judgement.verdict === 'fail') return { output, code: 1, reason: summaryLine(judgement) };
   return surveyed.length === 0
     ? { output, code: 0 }
@@ -121,9 +125,10 @@ async function surveyedIn(tree: Tree, { base, head }: ReadingPair, on: string): 
   return ok({ before: beside(base), after: beside(head), taken });
 }
 
-async function ticksIn(file: string, steps: readonly Step[]): Promise<PartialOutcome<Done>> {
+async function ticksIn(file: string, steps: readonly Step[], on: string): Promise<PartialOutcome<Done>> {
   try {
-    return readTicks(file === '-' ? await text(process.stdin) : await readFile(file, 'utf8'), file, steps);
+    const said = file === '-' ? await text(process.stdin) : await readFile(file, 'utf8');
+    return readTicks(said, file, steps, on);
   } catch (error) {
     return err({
       message: `${file} cannot be read: ${reasonOf(error)}`,

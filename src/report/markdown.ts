@@ -141,7 +141,7 @@ function fieldText(field: Field): string {
 function entryItem({ number, id, done = false, doneOn, tag, text, excerpt, fields }: Entry): string {
   const lead = [...(number === undefined ? [] : [String(number)]), ...(tag === undefined ? [] : [tag.word])];
   const box = id === undefined ? '' : `[${done ? 'x' : ' '}] `;
-  const said = `- ${box}${lead.length === 0 ? '' : `**${lead.join(', ')}** `}${markdownText(text)}${id === undefined ? '' : ` ${markdownCode(id)}`}${doneOn === undefined ? '' : ` ${doneOn}`}`;
+  const said = `- ${box}${lead.length === 0 ? '' : `**${lead.join(', ')}** `}${markdownText(text)}${id === undefined ? '' : ` #${markdownCode(id)}`}${doneOn === undefined ? '' : ` ${doneOn}`}`;
   const source =
     excerpt === undefined
       ? []

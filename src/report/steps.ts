@@ -114,7 +114,7 @@ function stepsModel(overview: StepsOverview): ReportModel {
 function headlineOf({ judged: { verdict, runbook }, done, problems = [] }: StepsOverview): string {
   if (runbook.length === 0 && problems.length === 0) return 'There is nothing to carry out';
   if (problems.length > 0)
-    return `${counted(problems.length, 'tick')} cannot be so: what is left is shown as far as the others hold`;
+    return `${counted(problems.length, 'problem')} with the ticks: what is left is shown as far as they hold`;
   if (verdict === 'fail') return `The verdict is fail: do not carry out any of these ${runbook.length} steps`;
   return done.size === 0
     ? `${counted(runbook.length, 'step')} to carry out`

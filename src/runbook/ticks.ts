@@ -1,32 +1,13 @@
-/** Which steps somebody has ticked off: in the check-list itself, or as a list of their ids in JSON. */
+/** Which steps are done, by what somebody has ticked off. */
 
-import { outcomeOf, type PartialOutcome, type Place, type Problem } from '../base/problem.ts';
+import { outcomeOf, type PartialOutcome, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
-import { readDocument } from '../read/document.ts';
-import { isRecord } from '../read/schema-error.ts';
-import { otherFormat } from '../read/validate.ts';
+import { readCheckList, type Tick } from './check-list.ts';
 import type { Step } from './step.ts';
 import { stepId } from './step-id.ts';
 
 /** By the number of a step that is done: the day on which it was, RFC 3339, where its tick says so. */
 export type Done = ReadonlyMap<number, string | undefined>;
-
-interface Tick {
-  /** Undefined where the line does not say. */
-  readonly id: string | undefined;
-  readonly isTicked: boolean;
-  /** As it is written; what is behind the id may be a note of any other kind, too. */
-  readonly on: string | undefined;
-  readonly place: Place;
-}
-
-/** An item of a GFM task list. */
-const item = /^\s*(?:[-*+]|\d+[.)]) \[([ xX])\] /;
-
-/** Where a step's id stands in it, in code; behind it there may be a note. */
-const idIn = /`([0-9a-f]{10})`(.*)$/;
-
-const dayIn = /\b[0-9]{4}-[0-9]{2}-[0-9]{2}(?=$|[^0-9-])/;
 
 /**
  * The numbers of the steps that are done. What is ticked and is no step, or waits for one that is not ticked, is a
@@ -34,9 +15,15 @@ const dayIn = /\b[0-9]{4}-[0-9]{2}-[0-9]{2}(?=$|[^0-9-])/;
  *
  * @param steps in order, as `runbookOf` gives them
  * @param file the path that places name
+ * @param today RFC 3339: on no later day can a step have been done
  */
-export function readTicks(text: string, file: string, steps: readonly Step[]): PartialOutcome<Done> {
-  const ticks = text.trimStart().startsWith('{') ? listed(text, file) : ticked(text, file);
+export function readTicks(
+  text: string,
+  file: string,
+  steps: readonly Step[],
+  today: string,
+): PartialOutcome<Done> {
+  const ticks = readCheckList(text, file);
   if (ticks !== undefined && 'message' in ticks) return outcomeOf(new Map(), [ticks]);
   if (ticks === undefined) {
     return outcomeOf(new Map(), [
@@ -51,12 +38,14 @@ export function readTicks(text: string, file: string, steps: readonly Step[]): P
   const known = new Map(steps.map((step) => [stepId(step), step]));
   const done = new Map<number, Tick>();
   const problems: Problem[] = [];
-  const open = new Set(ticks.flatMap(({ id, isTicked }) => (isTicked ? [] : id)));
-  for (const tick of ticks.filter(({ isTicked }) => isTicked)) {
+  const open = new Set(ticks.flatMap(({ id, box }) => (box === 'open' ? id : [])));
+  for (const tick of ticks.filter(({ box }) => box !== 'open')) {
     const step = known.get(tick.id ?? '');
-    if (step === undefined) problems.push(unknownTick(tick));
+    if (tick.box === 'unclear') problems.push(unclearBox(tick));
+    else if (step === undefined) problems.push(unknownTick(tick));
     else if (open.has(tick.id)) problems.push(bothWays(step, tick));
     else if (tick.on !== undefined && !isDay(tick.on)) problems.push(noDay(tick.on, tick));
+    else if (tick.on !== undefined && tick.on > today) problems.push(toCome(tick.on, today, tick));
     else done.set(step.number, tick);
   }
   for (const { number, after } of steps) {
@@ -88,6 +77,19 @@ const noDay = (on: string, { place }: Tick): Problem => ({
   advice: 'Write the day on which the step was done, such as 2026-11-20, or none.',
 });
 
+const toCome = (on: string, today: string, { place }: Tick): Problem => ({
+  place,
+  message: `${on} is still to come: the day of the judgement is ${today} (UTC)`,
+  advice:
+    'Write behind the id the day on which the step was done; any other day belongs further on in the line.',
+});
+
+const unclearBox = ({ place }: Tick): Problem => ({
+  place,
+  message: 'the box of this step is neither ticked nor empty',
+  advice: 'Write [x] where the step is done, and [ ] where it is not, with a space on either side.',
+});
+
 const unknownTick = ({ id, place }: Tick): Problem => ({
   place,
   message:
@@ -105,47 +107,6 @@ const bothWays = ({ number }: Step, { place }: Tick): Problem => ({
   message: `step ${number} is ticked here, and not ticked on another line`,
   advice: 'Find out how it stands, and leave one of the two lines.',
 });
-
-/** Outside of code and comments, where a list is no list. */
-function ticked(text: string, file: string): readonly Tick[] | undefined {
-  const shown = text.replace(
-    /<!--[\s\S]*?(?:-->|(?![\s\S]))|^ *(```|~~~)[\s\S]*?(?:^ *\1.*$|(?![\s\S]))/gm,
-    (hidden) => hidden.replace(/[^\r\n]/g, ' '),
-  );
-  const items = shown.split(/\r?\n/).flatMap((line, index) => {
-    const [, mark] = item.exec(line) ?? [];
-    const [, id, note = ''] = idIn.exec(line) ?? [];
-    const place = { file, line: index + 1, column: line.indexOf('[') + 1 };
-    return mark === undefined ? [] : [{ isTicked: mark !== ' ', id, on: dayIn.exec(note)?.[0], place }];
-  });
-  return items.some(({ id }) => id !== undefined) ? items : undefined;
-}
-
-/** The ticks; or that the list is of another version of the format, or no list at all. */
-function listed(text: string, file: string): readonly Tick[] | Problem | undefined {
-  const read = readDocument(text, file);
-  if (!read.ok) return undefined;
-  const { value, placeOfValue } = read.value;
-  const format: unknown =
-    typeof value === 'object' && value !== null && 'format' in value ? value.format : undefined;
-  const other = otherFormat(format, 'ullage-steps-1', placeOfValue(['format']));
-  if (other !== undefined) return other;
-  const done: unknown =
-    typeof value === 'object' && value !== null && 'done' in value ? value.done : undefined;
-  if (!Array.isArray(done)) return undefined;
-  if (!done.every((id) => typeof id === 'string')) return undefined;
-  const days: unknown =
-    typeof value === 'object' && value !== null && 'doneOn' in value ? value.doneOn : undefined;
-  return done.map((id, index) => {
-    const on: unknown = isRecord(days) && Object.hasOwn(days, id) ? days[id] : undefined;
-    return {
-      id,
-      isTicked: true,
-      on: on === undefined ? undefined : String(on),
-      place: placeOfValue(['done', index]),
-    };
-  });
-}
 
 /** The steps that are not done, and of them those that nothing holds up. */
 export function remaining(steps: readonly Step[], done: Done) {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { whatHolds } from '../../src/base/problem.ts';
 import { adoptedIn } from '../../src/change/adoption.ts';
 import { compareEstates } from '../../src/change/compare.ts';
 import { priceEstate } from '../../src/price/cost.ts';
@@ -9,7 +10,15 @@ import { isFinal, returningOf, undoable } from '../../src/runbook/returning.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
 import { stepId } from '../../src/runbook/step-id.ts';
 import { readTicks, remaining } from '../../src/runbook/ticks.ts';
-import { assembled, estateOf, type Files, pricesOf, settingsOf, valueIn } from '../estate/builder.ts';
+import {
+  assembled,
+  estateOf,
+  type Files,
+  pricesOf,
+  problemsOf,
+  settingsOf,
+  valueIn,
+} from '../estate/builder.ts';
 import { pairs } from '../simulator/estates.ts';
 
 const prices = pricesOf(`from: 2026-01-01
@@ -191,10 +200,10 @@ describe('steps that are ticked off', () => {
     steps
       .map(
         ({ number, does, key }) =>
-          `- [${done.includes(number) ? 'x' : ' '}] **${number}** ${does} \`${stepId({ key, does })}\``,
+          `- [${done.includes(number) ? 'x' : ' '}] **${number}** ${does} #\`${stepId({ key, does })}\``,
       )
       .join('\n');
-  const ticks = (text: string) => readTicks(text, 'steps.md', steps);
+  const ticks = (text: string) => readTicks(text, 'steps.md', steps, '2026-11-25');
 
   it('are read from the check-list and from the JSON alike', () => {
     expect(valueIn(ticks(list(1)))).toEqual(new Map([[1, undefined]]));
@@ -207,13 +216,40 @@ describe('steps that are ticked off', () => {
   it('keep the day that stands behind the id, or in JSON beside it, and refuse one that no calendar has', () => {
     const id = first === undefined ? '' : stepId(first);
     const on = (note: string) => ticks(list(1).replace(/(`)$/m, `$1 ${note}`));
-    for (const note of ['2026-11-24', 'done 2026-11-24, by Avery', '2026-11-24T10:00Z (ticket 2026-1-1)'])
+    for (const note of ['2026-11-24', '2026-11-24, by Avery', '2026-11-24T10:00Z (ticket 2026-1-1)'])
       expect(valueIn(on(note))).toEqual(new Map([[1, '2026-11-24']]));
-    expect(valueIn(on('ticket 12026-11-245'))).toEqual(new Map([[1, undefined]]));
+    // Only a day right behind the id is the one on which it was done.
+    for (const note of ['12026-11-245', 'due 2026-11-24', 'until 2099-01-01', '(2099-01-01)'])
+      expect(valueIn(on(note))).toEqual(new Map([[1, undefined]]));
     const listed = (day: unknown) => ticks(JSON.stringify({ done: [id], doneOn: { [id]: day } }));
     expect(valueIn(listed('2026-11-24'))).toEqual(new Map([[1, '2026-11-24']]));
     for (const outcome of [on('2026-11-31'), listed('yesterday'), listed(3)])
       expect(outcome.ok ? '' : outcome.problems[0]?.message).toMatch(/is not a day in the calendar$/);
+  });
+
+  it('are refused with a day that is still to come, which no survey could speak against', () => {
+    const id = first === undefined ? '' : stepId(first);
+    const behind = (day: string) => ticks(list(1).replace(/(`)$/m, `$1 ${day}`));
+    const beside = (day: string) => ticks(JSON.stringify({ done: [id], doneOn: { [id]: day } }));
+    for (const told of [behind, beside]) {
+      expect(valueIn(told('2026-11-25'))).toEqual(new Map([[1, '2026-11-25']]));
+      const outcome = told('2026-11-26');
+      expect([whatHolds(outcome), problemsOf(outcome).map(({ message }) => message)]).toEqual([
+        new Map(),
+        ['2026-11-26 is still to come: the day of the judgement is 2026-11-25 (UTC)'],
+      ]);
+    }
+  });
+
+  it('are refused where a box is neither ticked nor empty, one of them or all', () => {
+    for (const box of ['[x ]', '[ x]', '[✓]', '[]', '[xx]', '[-]']) {
+      const said = (text: string) =>
+        problemsOf(ticks(text)).map(({ place, message }) => [place?.line, message]);
+      const unclear = 'the box of this step is neither ticked nor empty';
+      expect(said(list().replace('[ ]', box))).toEqual([[1, unclear]]);
+      expect(said(list().replaceAll('[ ]', box))).toEqual(steps.map(({ number }) => [number, unclear]));
+      expect(said(`${list()}\n- ${box} buy paper`)).toEqual([]);
+    }
   });
 
   it('are refused where one is ticked before what it waits for, at its line', () => {
@@ -236,6 +272,7 @@ describe('steps that are ticked off', () => {
     expect(valueIn(ticks(noted))).toEqual(new Map([[1, undefined]]));
     for (const [before, after] of [
       ['```\n', '\n```\n'],
+      ['````\n```\n', '\n```\n````\n'],
       ['<!--\n', '\n-->\n'],
     ] as const) {
       const [line = ''] = list(1).split('\n');
