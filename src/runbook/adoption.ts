@@ -85,7 +85,7 @@ export function layersThere(draft: Draft, on: Carrier): string {
 }
 
 /** What a server holds, with a home in its guest. */
-function carriersAt(sides: Sides, server: string): readonly Carrier[] {
+export function carriersAt(sides: Sides, server: string): readonly Carrier[] {
   const held = (sides.head.held.get(server) ?? []).map(({ volume }) => volume);
   const groups = sorted(held.flatMap((name) => sides.head.groupOf.get(name)?.name ?? []));
   return [

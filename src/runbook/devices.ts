@@ -2,7 +2,7 @@
  * The device names by which surveys know what is declared. A name under /dev holds until its server starts anew or the
  * disk is detached, and is only told where the survey agrees with what main declares, size and all.
  */
-import type { Estate, FileSystem } from '../estate/estate.ts';
+import { type Estate, type FileSystem, subjectKey } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
 import { contentsOf } from '../survey/contents.ts';
 import { disksUnder, matchServer, systemAt, volumesByShownId } from '../survey/match.ts';
@@ -25,19 +25,22 @@ export const shownWords = ({ volume, disk, survey }: ShownDisk): string =>
 export class Devices {
   readonly #base: Estate;
   readonly #surveys: ReadonlyMap<string, Survey>;
+  readonly #others: ReadonlySet<string>;
   readonly #disks = new Map<string, ReadonlyMap<string, SurveyedDevice>>();
   /** Told from all surveys, and only where a disk is asked for. */
   #byId: ReadonlyMap<string, string> | undefined;
 
-  constructor(base: Estate, surveys: readonly Survey[]) {
+  /** @param others what the branch says is another, by `subjectKey`: what a survey shows is of the one that was */
+  constructor(base: Estate, surveys: readonly Survey[], others: ReadonlySet<string> = new Set()) {
     this.#base = base;
+    this.#others = others;
     this.#surveys = new Map(surveys.map((survey) => [survey.server, survey]));
   }
 
   /** Undefined where no survey shows it, or as something else than what is declared. */
   disk(server: string, volume: string): ShownDisk | undefined {
-    const survey = this.#surveys.get(server);
-    if (survey === undefined) return undefined;
+    const survey = this.#surveyOf(server);
+    if (survey === undefined || this.#isAnother('volume', volume)) return undefined;
     const disk = this.#disksOf(server, survey).get(volume);
     return disk === undefined || disk.size !== this.#base.volumes.get(volume)?.size
       ? undefined
@@ -56,9 +59,11 @@ export class Devices {
 
   /** The device that a file system is on: of a group, `group/logical volume`. */
   system(server: string, { on, mount, type }: FileSystem): string | undefined {
-    const survey = this.#surveys.get(server);
+    const survey = this.#surveyOf(server);
     const found = survey === undefined ? undefined : systemAt(survey, mount);
     if (found === undefined || found.type !== type) return undefined;
+    const members = on.kind === 'volume-group' ? this.#base.groups.get(on.name)?.members : undefined;
+    if (members?.some((member) => this.#isAnother('volume', member))) return undefined;
     if (on.kind === 'volume-group') return found.device.startsWith(`${on.name}/`) ? found.device : undefined;
     const shown = this.disk(server, on.name);
     return shown !== undefined && liesOnlyOn(shown, found.device) ? found.device : undefined;
@@ -78,6 +83,13 @@ export class Devices {
       !survey.devices.some(({ on }) => on.includes(disk.name))
     );
   }
+
+  #surveyOf(server: string): Survey | undefined {
+    return this.#isAnother('server', server) ? undefined : this.#surveys.get(server);
+  }
+
+  readonly #isAnother = (kind: 'server' | 'volume', name: string): boolean =>
+    this.#others.has(subjectKey({ kind, name }));
 
   #disksOf(server: string, survey: Survey): ReadonlyMap<string, SurveyedDevice> {
     const known = this.#disks.get(server);

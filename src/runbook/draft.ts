@@ -58,6 +58,16 @@ export class Draft {
     this.#plan.wait(key, after);
   }
 
+  /** All acts so far, by key. */
+  wanted(): Iterable<readonly [string, Wanted]> {
+    return this.#plan.wanted();
+  }
+
+  /** What an act waits for, near or far. */
+  allBefore(key: string): ReadonlySet<string> {
+    return this.#plan.allBefore(key);
+  }
+
   inOrder(limits: Limits): readonly Placed<Wanted>[] {
     return this.#plan.inOrder((name) => {
       const shared = this.#shared.get(name);

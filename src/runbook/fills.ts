@@ -4,8 +4,9 @@ import type { FileSystem, Layout } from '../estate/estate.ts';
 import { type Bytes, parseSize, unitBytes } from '../estate/size.ts';
 import type { Fills } from './commands.ts';
 import { devicePath, type ShownDisk } from './devices.ts';
-import { leaving, type Wanted } from './draft.ts';
+import type { Wanted } from './draft.ts';
 import { formerSystem } from './former.ts';
+import { type Doing, serverMeant, siteMeant, takesPlace, volumeMeant } from './meant.ts';
 import { inOrder } from './mounts.ts';
 import { type Sides, systemsOn } from './sides.ts';
 import { sorted } from './words.ts';
@@ -16,11 +17,12 @@ export interface Filled {
   readonly shown: readonly ShownDisk[];
 }
 
-export function fillsOf(sides: Sides, wanted: Wanted): Filled {
+export function fillsOf(sides: Sides, doing: Doing): Filled {
+  const { wanted } = doing;
   const { words, server, subject } = wanted;
   const shown = new Map<string, ShownDisk>();
   const disk = (volume: string): ShownDisk | undefined => {
-    const found = server === undefined ? undefined : knownDisk(sides, wanted, server, volume);
+    const found = server === undefined ? undefined : knownDisk(sides, doing, server, volume);
     if (found !== undefined) shown.set(volume, found);
     return found;
   };
@@ -31,19 +33,15 @@ export function fillsOf(sides: Sides, wanted: Wanted): Filled {
   const group = words.group === undefined ? undefined : sides.head.groups.get(words.group);
   const members = subject.kind === 'volume-group' ? sorted(group?.members ?? []) : [];
   const { making } = system ?? {};
-  const declared =
-    sides.head.volumes.get(volume) ?? sides.base.volumes.get(sides.baseName('volumes', volume));
-  const holder =
-    server === undefined ? undefined : (sides.head.servers.get(server) ?? sides.serverBefore(server));
   return {
     fills: {
       ...words,
       ...sized('size', words.size),
       ...sized('extent', words.extent),
       server,
-      'server-id': holder?.id,
-      'volume-id': declared?.id,
-      site: words.site ?? declared?.site ?? holder?.site,
+      'server-id': server === undefined ? undefined : serverMeant(sides, doing, server).id,
+      'volume-id': volumeMeant(sides, doing, volume).id,
+      site: words.site ?? siteMeant(sides, doing),
       ...layoutFills(group?.layout),
       'logical-volume': words.group === undefined ? undefined : `/dev/${words.group}/LOGICAL_VOLUME`,
       'block-size': making?.blockSize?.toString(),
@@ -62,20 +60,24 @@ export function fillsOf(sides: Sides, wanted: Wanted): Filled {
 }
 
 /**
- * A disk by the name it had when it was surveyed, where it still has that: held all along, or until now, by a server
- * that has not been started anew.
+ * A disk by the name it had when it was surveyed, where it still has that: on a server that has run since, and before
+ * that is stopped, the disk is detached or another takes its place.
  */
 function knownDisk(
   sides: Sides,
-  { procedure }: Wanted,
+  { key, sequence }: Doing,
   server: string,
   volume: string,
 ): ShownDisk | undefined {
-  const [was, name] = [sides.baseName('servers', server), sides.baseName('volumes', volume)];
   if (!sides.runsBefore(server) || !sides.holdersBefore(volume).includes(server)) return undefined;
-  const stays =
-    sides.holdersAfter(volume).includes(server) && !sides.stopping.has(server) && !sides.madeAnew.has(volume);
-  return stays || leaving.has(procedure) ? sides.devices.disk(was, name) : undefined;
+  const ends = [
+    `stop ${server}`,
+    `detach ${volume} ${server}`,
+    ...(sides.madeAnew.has(volume) ? takesPlace(volume) : []),
+  ].filter((each) => sequence.has(each));
+  return ends.every((end) => end === key || sequence.isBefore(key, end))
+    ? sides.devices.disk(sides.baseName('servers', server), sides.baseName('volumes', volume))
+    : undefined;
 }
 
 type FindDisk = (volume: string) => ShownDisk | undefined;

@@ -76,7 +76,7 @@ function forget(draft: Draft, system: FileSystem, server: string): void {
   if (!sides.head.servers.has(server)) return;
   const words = { mount: system.mount, on: sides.headCarrierName(system.on) };
   const key = `fstab ${sides.systemKey(system)} ${server}`;
-  draft.want(key, 'check-fstab', serverSubject(server), { server, words });
+  draft.want(key, 'check-fstab', serverSubject(server), { server, words, after: [`move-server ${server}`] });
   draft.wait(`start ${server}`, [key]);
 }
 

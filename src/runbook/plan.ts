@@ -1,4 +1,5 @@
 /** Acts and what each must wait for, put in order. */
+import { reach } from './reach.ts';
 import type { Room, Sharing } from './room-search.ts';
 import { overfull, roomWaits } from './room-waits.ts';
 
@@ -55,6 +56,15 @@ export class Plan<T> {
     const waits = this.#waits.get(key);
     if (waits === undefined) this.#waits.set(key, new Set(after));
     else for (const each of after) waits.add(each);
+  }
+
+  *wanted(): Iterable<readonly [string, T]> {
+    for (const [key, { act }] of this.#acts) yield [key, act];
+  }
+
+  /** What an act waits for, near or far, of what is wanted. */
+  allBefore(key: string): ReadonlySet<string> {
+    return reach((each) => this.#waitsOf(each).filter((other) => this.#acts.has(other)), key);
   }
 
   /** Says what one act waits for where that can be: what gives it room. It can do without where there is enough. */

@@ -37,11 +37,14 @@ import {
 import { fillsOf } from './fills.ts';
 import { groupDeleted, groupEdited, groupRenamed, makeGroup, memberJoined, memberLeft } from './groups.ts';
 import { lossCautions } from './losses.ts';
+import { type Doing, siteMeant } from './meant.ts';
 import { orderMounts } from './mount-order.ts';
 import { start, stop } from './power.ts';
 import { type Procedures, plainProcedures, procedureFor } from './procedures.ts';
 import type { Limits, Shared } from './rooms.ts';
+import { Sequence } from './sequence.ts';
 import { bootSwapped, serverCreated, serverDeleted, whileStopped } from './servers.ts';
+import { waitUntilSettled } from './settled.ts';
 import { Sides } from './sides.ts';
 import { volumeShrunk } from './smaller-volumes.ts';
 import { snagOfStep, wayOut } from './snag.ts';
@@ -100,7 +103,9 @@ export function runbookOf(
     else carried.push(index);
   });
   orderMounts(draft);
+  waitUntilSettled(draft);
   const placed = draft.inOrder({ slots, quota });
+  const sequence = new Sequence(placed);
   const numbers = new Map(placed.map(({ key }, index) => [key, index + 1]));
   const numbered = (keys: readonly string[]): readonly number[] =>
     keys.flatMap((key) => numbers.get(key) ?? []).sort((a, b) => a - b);
@@ -108,8 +113,8 @@ export function runbookOf(
     stepOf(
       sides,
       procedures,
-      act,
-      { key, number: index + 1 },
+      { key, wanted: act, sequence },
+      index + 1,
       numbered(after),
       // A group has its room from what joins it, and that waits for this, near or far.
       snagOf(
@@ -252,20 +257,21 @@ function carryOut(draft: Draft, change: Change): string | undefined {
 function stepOf(
   sides: Sides,
   procedures: Procedures,
-  wanted: Wanted,
-  named: Pick<Step, 'key' | 'number'>,
+  doing: Doing,
+  number: number,
   after: readonly number[],
   snag: Snag | undefined,
   carriesOut: readonly number[],
 ): Step {
+  const { key, wanted } = doing;
   const { procedure: name, subject, server, words, cautions: more, early } = wanted;
   const { at, destroys } = actionOf(name);
   const where = {
     guest: server === undefined ? undefined : sides.guest(server),
-    site: siteOf(sides, wanted),
+    site: siteMeant(sides, doing),
   };
   const procedure = procedureFor(procedures, name, where);
-  const { fills, shown } = fillsOf(sides, wanted);
+  const { fills, shown } = fillsOf(sides, doing);
   const said = (text: string | undefined): string | undefined =>
     text === undefined ? undefined : filled(text, words);
   const examples = examplesOf(procedure.commands, fills, words.type);
@@ -274,7 +280,8 @@ function stepOf(
   const why = said(procedure.why);
   const odds = snag === undefined ? undefined : `${snagOfStep(snag)} ${wayOut(snag)}`;
   return {
-    ...named,
+    key,
+    number,
     procedure: name,
     words,
     at,
@@ -299,16 +306,6 @@ function stepOf(
     snag,
     carriesOut,
   };
-}
-
-/** Where its provider's procedures are looked for. */
-function siteOf(sides: Sides, { server, subject, words }: Wanted): string | undefined {
-  const volume = words.volume ?? subject.name;
-  return (
-    (server === undefined ? undefined : (sides.head.servers.get(server) ?? sides.serverBefore(server)))
-      ?.site ??
-    (sides.head.volumes.get(volume) ?? sides.base.volumes.get(sides.baseName('volumes', volume)))?.site
-  );
 }
 
 /** A name under /dev is one survey's word. */

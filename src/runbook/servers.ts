@@ -48,6 +48,8 @@ export function whileStopped(
     // Its volumes stay where they are; those that go along are made again there.
     after: [
       `stop ${server}`,
+      // Where it is created again at the other site, it is that one that is changed.
+      ...(moves ? [] : [`move-server ${server}`]),
       ...(moves ? sides.heldBefore(server).map((volume) => `detach ${volume} ${server}`) : []),
     ],
   });
@@ -72,6 +74,7 @@ export function bootSwapped(draft: Draft, { before, after, subject }: ChangeOf<'
     words: { volume: after.boot ?? 'no declared volume' },
     after: [
       `stop ${name}`,
+      `move-server ${name}`,
       ...old,
       ...(after.boot === undefined
         ? []

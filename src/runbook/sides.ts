@@ -6,7 +6,14 @@ import { type Adopted, adoptedIn } from '../change/adoption.ts';
 import type { Change, ChangeOf } from '../change/change.ts';
 import { stoppedBy } from '../change/kinds.ts';
 import { baseName, headName, type Renames } from '../change/renames.ts';
-import type { Estate, FileSystem, Server, Volume, VolumeGroup } from '../estate/estate.ts';
+import {
+  type Estate,
+  type FileSystem,
+  type Server,
+  subjectKey,
+  type Volume,
+  type VolumeGroup,
+} from '../estate/estate.ts';
 import type { Survey } from '../survey/survey.ts';
 import { Devices } from './devices.ts';
 import { sorted } from './words.ts';
@@ -45,7 +52,17 @@ export class Sides {
     this.base = base;
     this.head = head;
     this.#renames = renames;
-    this.devices = new Devices(base, surveys);
+    this.devices = new Devices(
+      base,
+      surveys,
+      new Set(
+        changes.flatMap((change) =>
+          change.kind === 'volume-changed-id' || change.kind === 'server-changed-id'
+            ? subjectKey(change.before)
+            : [],
+        ),
+      ),
+    );
     this.made = new Set(
       changes.flatMap((change) => (change.kind === 'group-created' ? change.after.name : [])),
     );

@@ -55,6 +55,27 @@ describe('what a server starts from', () => {
   });
 });
 
+describe('what is only declared', () => {
+  it('is checked before a group is made over it', () => {
+    const server = 'servers: { scanner: { guest: linux-lvm } }\n';
+    const steps = runbook(
+      server,
+      `${server}volumes: { plates: { id: v-7, size: 40 GiB, tier: bulk, existing: true } }
+attachments: [{ volume: plates, server: scanner, existing: false }]
+volume-groups: { imagery: { members: [plates], existing: false } }
+`,
+    );
+    const told = steps.slice(0, 5).map(({ number, procedure, after }) => [number, procedure, after]);
+    expect(told).toEqual([
+      [1, 'check-volume-there', []],
+      [2, 'check-backup', []],
+      [3, 'attach', [1]],
+      [4, 'see-device', [3]],
+      [5, 'make-group-over', [2, 4]],
+    ]);
+  });
+});
+
 describe('volumes that are there already', () => {
   const volumes = `volumes:
   root: { size: 50 GiB, tier: steady, file-system: { mount: /, type: ext4 } }

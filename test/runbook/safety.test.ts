@@ -209,6 +209,60 @@ describe('what exists', () => {
   });
 });
 
+/** All that a step waits for, near or far. */
+function allBefore(steps: readonly Step[], { after }: Step): ReadonlySet<number> {
+  const found = new Set<number>();
+  const open = [...after];
+  for (let each = open.pop(); each !== undefined; each = open.pop()) {
+    if (found.has(each)) continue;
+    found.add(each);
+    open.push(...(steps[each - 1]?.after ?? []));
+  }
+  return found;
+}
+
+describe('what is only declared', () => {
+  it('is looked at before anything is done to it, or by way of that', () => {
+    const counts = new Map<string, number>();
+    fc.assert(
+      fc.property(branches(true), ({ head, steps }) => {
+        if (steps.some(({ snag }) => snag !== undefined)) return;
+        for (const check of steps) {
+          if (!['check-server-there', 'check-volume-there', 'check-layers'].includes(check.procedure))
+            continue;
+          const first = allBefore(steps, check);
+          for (const step of steps) {
+            const { words, subject, server, does, number } = step;
+            if (/^check-(backup|server-there|volume-there|layers|identity)$/.test(step.procedure)) continue;
+            const { group = '', on = subject.name.split(':')[0] ?? '' } = words;
+            const isOfIt =
+              check.procedure === 'check-server-there'
+                ? server === check.subject.name
+                : check.procedure === 'check-volume-there'
+                  ? [words.volume, on, ...(head['volume-groups'][group]?.members ?? [])].includes(
+                      check.subject.name,
+                    ) && subject.kind !== 'server'
+                  : [group, on].some(
+                      (name) =>
+                        check.words.declared?.includes(`volume group ${name} on `) === true ||
+                        (words.mount !== undefined &&
+                          new RegExp(`(^|; )${words.mount} \\([^;]*\\) on ${name}(;|$)`).test(
+                            check.words.declared ?? '',
+                          )),
+                    );
+            if (!isOfIt || first.has(number)) continue;
+            counts.set(check.procedure, (counts.get(check.procedure) ?? 0) + 1);
+            expect([...allBefore(steps, step)], `${check.does} ${does}`).toContain(check.number);
+          }
+        }
+      }),
+      { numRuns: 1_000 },
+    );
+    for (const each of ['check-server-there', 'check-volume-there', 'check-layers'])
+      expect(counts.get(each) ?? 0, each).toBeGreaterThan(0);
+  });
+});
+
 describe('what a server starts from', () => {
   it('is never made in the guest that starts from it', () => {
     let installed = 0;
