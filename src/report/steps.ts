@@ -75,14 +75,16 @@ function stepsModel(overview: StepsOverview): ReportModel {
     tone: verdict === 'fail' || problems.length > 0 ? 'fails' : 'plain',
     headline: headlineOf(overview),
     fields: [
-      ...(done.size === 0
+      ...(done.size + surveyed.length === 0
         ? []
         : [
             advice(
               'Now',
-              left.length === 0
-                ? 'All is done. A survey of each server that was worked on confirms it: `ullage survey compare`.'
-                : `${left.length} left. Next: ${next.length === 1 ? 'step' : 'any of the steps'} ${next.map(({ number }) => number).join(', ')}.`,
+              surveyed.length > 0
+                ? 'Settle first what surveys show otherwise than the ticks, below.'
+                : left.length === 0
+                  ? 'All is done. A survey of each server that was worked on confirms it: `ullage survey compare`.'
+                  : `${left.length} left. Next: ${next.length === 1 ? 'step' : 'any of the steps'} ${next.map(({ number }) => number).join(', ')}.`,
             ),
           ]),
       ...(runbook.length > 0

@@ -38,8 +38,17 @@ const listOf = (world: World, at: string): ProviderSurvey => ({
   place: { file: 'surveys/provider.json', line: 1, column: 1 },
 });
 
-it('no list that was taken then, or before, says of a step that is ticked rightly that it is not done', () => {
-  let [told, older] = [0, 0];
+type Row = ProviderSurvey['volumes'][number];
+
+/** The list with another figure in the row of one volume; nothing where several rows go by its name. */
+function otherwise(list: ProviderSurvey, name: string, row: Partial<Row>): ProviderSurvey | undefined {
+  const [only, ...more] = list.volumes.filter((each) => each.name === name);
+  if (only === undefined || more.length > 0) return undefined;
+  return { ...list, volumes: list.volumes.map((each) => (each === only ? { ...each, ...row } : each)) };
+}
+
+it('no list that was taken then, or before, denies a step that is ticked rightly; one that shows otherwise is told', () => {
+  let [told, older, grown, held] = [0, 0, 0, 0];
   fc.assert(
     fc.property(pairs, fc.double({ min: 0, max: 1, noNaN: true }), ([before, after], part) => {
       const [base, head] = [assembled(before), assembled(after)];
@@ -70,6 +79,44 @@ it('no list that was taken then, or before, says of a step that is ticked rightl
       };
       expect(said(listOf(world, '2026-11-22T06:00:00Z'), '2026-11-21')).toEqual([]);
       expect(said(first, '2026-11-21').filter(({ kind }) => kind === 'ticked and not so')).toEqual([]);
+      // Each thing that a volume's changes ask for is told by itself, whatever else of it has changed.
+      const now = listOf(world, '2026-11-22T06:00:00Z');
+      for (const { number, carriesOut } of steps) {
+        const isDone = done.some((step) => step.number === number);
+        for (const change of carriesOut.flatMap((index) => comparison.changes[index] ?? [])) {
+          if (change.kind === 'volume-grown') {
+            const { name } = change.after;
+            const strange = otherwise(now, name, { size: bytes(change.after.size + 1n) });
+            const back = otherwise(now, name, { size: change.before.size });
+            const kinds = (list: ProviderSurvey | undefined) =>
+              list &&
+              said(list, '2026-11-21')
+                .filter((each) => each.number === number)
+                .map(({ kind }) => kind);
+            if (strange !== undefined)
+              expect(kinds(strange)).toEqual([
+                isDone ? 'ticked and not so' : 'neither as before nor as after',
+              ]);
+            if (back !== undefined) expect(kinds(back)).toEqual(isDone ? ['ticked and not so'] : []);
+            grown += strange === undefined ? 0 : 1;
+          }
+          if (change.kind === 'handed-over') {
+            const { name } = change.volume;
+            const third = [...base.value.servers.keys()].find(
+              (server) => head.value.servers.has(server) && ![change.from, change.to].includes(server),
+            );
+            const isPlain = comparison.changes.every(
+              (each) => each === change || each.subject.name !== name || each.kind === 'volume-grown',
+            );
+            const list = third && isPlain ? otherwise(now, name, { servers: [third] }) : undefined;
+            if (list === undefined) continue;
+            expect(said(list, '2026-11-21').filter((each) => each.number === number)).toMatchObject([
+              { kind: isDone ? 'ticked and not so' : 'neither as before nor as after' },
+            ]);
+            held += 1;
+          }
+        }
+      }
       // What is ticked and was never begun is told by the same means, where the list can show it.
       older += said(first, undefined).length;
       told += said(first, '2026-11-20', steps).length;
@@ -78,4 +125,6 @@ it('no list that was taken then, or before, says of a step that is ticked rightl
   );
   expect(told).toBeGreaterThan(100);
   expect(older).toBeGreaterThan(20);
+  expect(grown).toBeGreaterThan(20);
+  expect(held).toBeGreaterThan(0);
 });

@@ -57,9 +57,9 @@ export interface StepsReport {
      */
     number: number;
     /**
-     * In which way.
+     * In which way; the last is of a step that is not ticked, and of which is shown what no step of this change begins or ends with.
      */
-    kind: 'ticked and not so' | 'so and not ticked';
+    kind: 'ticked and not so' | 'so and not ticked' | 'neither as before nor as after';
     /**
      * The server whose survey shows it; null for the provider's list.
      */

@@ -23,6 +23,8 @@ function surveyedWords({ kind, on, shown: { server, message } }: SurveyedTick): 
   switch (kind) {
     case 'ticked and not so':
       return `It is ticked, and by ${by} it is not done: ${message}.`;
+    case 'neither as before nor as after':
+      return `It is not ticked, and by ${by} it can neither be as it was nor be done: ${message}.`;
     case 'so and not ticked':
       return `It is not ticked, and by ${by} it is done: beside main before it, ${message}.`;
   }
