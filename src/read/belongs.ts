@@ -5,16 +5,16 @@ import { isRecord } from './schema-error.ts';
 import type { Mapping, Shape } from './shape.ts';
 import type { Step } from './value.ts';
 
-interface MappingAt {
+export interface MappingAt {
   readonly path: readonly string[];
   readonly mapping: Mapping;
 }
 
-const isMapping = (shape: Shape): shape is MappingAt => 'mapping' in shape;
+export const isMapping = (shape: Shape): shape is MappingAt => 'mapping' in shape;
 
-const shapesOf = (format: string): readonly Shape[] => shapes[format] ?? [];
+export const shapesOf = (format: string): readonly Shape[] => shapes[format] ?? [];
 
-const stands = (pattern: readonly string[], path: readonly Step[]): boolean =>
+export const stands = (pattern: readonly string[], path: readonly Step[]): boolean =>
   pattern.length === path.length && pattern.every((step, index) => step === '*' || step === `${path[index]}`);
 
 /** `{ size: 50 GiB, tier: bulk }`; undefined where the schema gives no example. */
@@ -47,7 +47,7 @@ export function canBeLeftOut(format: string, path: readonly Step[]): boolean {
 }
 
 /** `under file-system:`, `in an entry of attachments:`, from the top of the file or from where one stands. */
-function spot(path: readonly string[]): string {
+export function spot(path: readonly string[]): string {
   const last = path.at(-1);
   if (last === undefined) return 'at the top of the file';
   const above = path.slice(0, last === '*' ? -2 : -1);
@@ -155,6 +155,12 @@ function namedByItsKey(
     ? undefined
     : `Where a file system is mounted is its own key under \`${within.path.at(-2)}:\`, as in \`/plates: ${written(within.mapping)}\`.`;
 }
+
+/** Whether a key can be one of the names under which such mappings stand. */
+export const namesKey = (mapping: Mapping, key: string, value: unknown): boolean =>
+  mapping.namedBy === 'MountPoint'
+    ? key.startsWith('/')
+    : mapping.namedBy !== undefined && fits(value, mapping);
 
 const fits = (value: unknown, { keys, required }: Mapping): boolean =>
   isRecord(value) &&

@@ -9,7 +9,10 @@ import type { PlainValue, ReadDocument, Step } from './document.ts';
 import type { Formats, SchemaError } from './format.ts';
 import type { AuditRecord } from './generated/audit-record.ts';
 import { validators } from './generated/validators.js';
+import { howToWrite, wordOf, writtenAt } from './how-to-write.ts';
+import { misindented } from './indentation.ts';
 import { Mends, mended } from './mend.ts';
+import { runTogether } from './run-together.ts';
 import { choicesOf, isRecord, parameterOf, propertiesOf } from './schema-error.ts';
 import { Bare } from './value.ts';
 
@@ -79,6 +82,9 @@ export function otherFormat(written: unknown, known: unknown, place: Place): Pro
 /** Whether a value that was read back is a record of the audit. */
 export const isAuditRecord = (value: unknown): value is AuditRecord => validators['audit-record'](value);
 
+/** Each slip is held against every error: of so many errors at most is it asked whether they are one. */
+const mostErrors = 200;
+
 /** Schema errors as problems: one for each thing to put right, in the order of the file. */
 function inWords(errors: readonly SchemaError[], document: ReadDocument, format: Format): readonly Problem[] {
   const problems: Problem[] = [];
@@ -91,8 +97,16 @@ function inWords(errors: readonly SchemaError[], document: ReadDocument, format:
     if (others === undefined) beside.set(error.instancePath, [error]);
     else others.push(error);
   }
+  const here = (path: readonly Step[]): string => whereIn(path, document.value, called[format]);
+  const slips = [
+    ...misindented(errors, document, format, here),
+    ...runTogether(errors, document, format, here),
+  ];
+  for (const { place, message, advice } of slips)
+    problems.push({ place, message, advice, excerpt: document.excerpt(place) });
   for (const error of errors) {
     if (error.propertyName !== undefined && error.keyword !== 'propertyNames') continue;
+    if (slips.some(({ explains }) => explains(error))) continue;
     const others = beside.get(error.instancePath) ?? [];
     if (others.some((outer) => saysMore(outer, error) || spellingExplains(outer, error, others))) continue;
     const { place, message, advice } = problemOf(error, document, format, others);
@@ -268,8 +282,8 @@ function problemOf(
         place,
         message: `${here} is ${quoted(error.data)}, which ${misfit(error, schema)}`,
         advice:
+          howToWrite(schema, error.data, path, { example, written: writtenAt(document, place) }) ??
           (example === undefined ? undefined : `Write it as in ${example}.`) ??
-          howToWrite(schema, error.data, writtenAt(document, place)) ??
           describe(schema) ??
           'See the schema of the format.',
       };
@@ -336,42 +350,7 @@ function addKey(key: string, schema: unknown): string {
   return `Add \`${quoted(key)}: …\`${choices}.${meaning === undefined ? '' : ` ${meaning}`}`;
 }
 
-/** A number as its file writes it: read as a number, 120.00 has lost its cents. */
-const writtenAt = (document: ReadDocument, place: Place): string | undefined =>
-  /^[0-9]+(?:\.[0-9]+)?(?![\w.])/.exec(document.excerpt(place).slice(place.column - 1))?.[0];
-
-/** How a value that does not fit is most likely meant to be written; undefined where that cannot be told. */
-function howToWrite(
-  schema: Readonly<Record<string, unknown>>,
-  value: unknown,
-  written: string | undefined,
-): string | undefined {
-  if (schema.type !== 'string') return undefined;
-  const text = typeof value === 'number' ? (written ?? `${value}`) : wordOf(value);
-  if (text === undefined) return undefined;
-  if (schema.title === 'Size') return sizeToWrite(text);
-  if (typeof value !== 'number' && typeof value !== 'boolean') return undefined;
-  const fits = typeof schema.pattern !== 'string' || new RegExp(schema.pattern, 'u').test(text);
-  return fits ? `Write it in quotes: "${text}".` : undefined;
-}
-
-/** A value that is one word or number, as text. A mapping or a list is none, and cannot be made text of. */
-const wordOf = (value: unknown): string | undefined =>
-  typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean'
-    ? `${value}`
-    : undefined;
-
 const offerFor = (value: unknown, known: readonly string[]): string => offer(wordOf(value) ?? '', known);
-
-/** A size needs a unit of a standard; `G` and `gib` could be either of two. */
-function sizeToWrite(text: string): string | undefined {
-  const [, count, prefix] = /^([0-9]{1,15}(?:\.[0-9]{1,15})?)\s*(?:([kmgtp])i?b?)?$/i.exec(text) ?? [];
-  if (count === undefined) return undefined;
-  if (prefix === undefined) return `Write ${count} GiB or ${count} GB.`;
-  const binary = prefix.toUpperCase();
-  const decimal = binary === 'K' ? 'k' : binary;
-  return `Did you mean ${count} ${binary}iB or ${count} ${decimal}B?`;
-}
 
 /** The end of a path in words: `size of plates-1`, `item 2 of members`. A name may be all digits; an item is one of a list. */
 function whereIn(path: readonly Step[], top: unknown, format: string): string {

@@ -169,6 +169,13 @@ function noKey(about: About): Said {
       advice: 'Indent it as this line is; or leave the value out, where the next line belongs to its key.',
     };
   }
+  const [, key, value] = /^([^\s:#{}[\],"']+):(\S.*)$/.exec(rest) ?? [];
+  if (key !== undefined && value !== undefined) {
+    return {
+      message: `a space is missing after the colon: ${quoted(rest)}`,
+      advice: `Write \`${key}: ${quoted(value)}\`.`,
+    };
+  }
   return {
     message:
       rest === ''

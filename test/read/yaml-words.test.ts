@@ -15,7 +15,7 @@ describe('a slip in YAML is told in plain words, where it is mended', () => {
   it.each([
     ['volumes:\n\tplates-1: 1\n', '2:1 a tab indents this line'],
     ['team imagery\nvolumes:\n  a: 1\n', '1:1 a colon and a space are missing after a key: team imagery'],
-    ['team:imagery\nvolumes:\n  a: 1\n', '1:1 a colon and a space are missing after a key: team:imagery'],
+    ['team:imagery\nvolumes:\n  a: 1\n', '1:1 a space is missing after the colon: team:imagery'],
     ['volumes:\n  a: 1\nteam imagery\n', '3:1 a colon and a space are missing after a key: team imagery'],
     ['volumes:\n  plates-1\n    size: 1 GiB\n', '2:3 a colon and a space are missing after a key: plates-1'],
     ['servers:\n  press { boot: root, type: small }\n', '2:3 a colon is missing behind press'],
