@@ -98,9 +98,10 @@ function inWords(errors: readonly SchemaError[], document: ReadDocument, format:
     else others.push(error);
   }
   const here = (path: readonly Step[]): string => whereIn(path, document.value, called[format]);
+  const first = errors.slice(0, mostErrors);
   const slips = [
-    ...misindented(errors, document, format, here),
-    ...runTogether(errors, document, format, here),
+    ...misindented(first, document, format, here),
+    ...runTogether(first, document, format, here),
   ];
   for (const { place, message, advice } of slips)
     problems.push({ place, message, advice, excerpt: document.excerpt(place) });
