@@ -3,17 +3,19 @@ import { readFile } from 'node:fs/promises';
 import { text } from 'node:stream/consumers';
 import { judgeAgainstMain } from '../audit/against-main.ts';
 import { offer } from '../base/nearest.ts';
-import { err, type Outcome, ok, type PartialOutcome, whatHolds } from '../base/problem.ts';
+import { err, type Outcome, ok, outcomeOf, type PartialOutcome, whatHolds } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
 import { bareSettings } from '../estate/settings.ts';
-import { resolveRevisions } from '../git/compare.ts';
+import { holdsCommit, resolveRevisions } from '../git/compare.ts';
+import { isObjectId } from '../git/object-store.ts';
 import type { Tree } from '../git/tree.ts';
-import { type Judgement, notJudged } from '../policy/judgement.ts';
+import { type Judged, type Judgement, notJudged } from '../policy/judgement.ts';
 import type { ReadingPair } from '../policy/pair.ts';
 import { readSurveys } from '../policy/surveys.ts';
 import { listInForce } from '../price/price-list.ts';
 import { report, reportProblems, summaryLine } from '../report/report.ts';
-import { type Doer, reportSteps, type StepsFormat } from '../report/steps.ts';
+import { type Doer, ofOtherMain, reportSteps, type StepsFormat } from '../report/steps.ts';
+import { earlierList, type ListOf, listsIn } from '../runbook/list-of.ts';
 import type { Step } from '../runbook/step.ts';
 import { surveyedTicks } from '../runbook/surveyed-ticks.ts';
 import { type Done, readTicks } from '../runbook/ticks.ts';
@@ -35,19 +37,31 @@ export interface StepsFlags extends ReportFlags {
 }
 
 export async function runSteps(flags: StepsFlags): Promise<Finished> {
-  const found = await judged(flags);
-  return { ...(await told(found, flags)), remarks: found.remarks ?? [] };
+  const given = flags.done === undefined ? undefined : await givenList(flags.done);
+  const found = await judged(flags, given?.ok ? given.value.lists : []);
+  return { ...(await told(found, given, flags)), remarks: found.remarks ?? [] };
 }
 
-async function told({ judgement, surveys }: StepsJudged, flags: StepsFlags): Promise<Finished> {
-  const { format, server, by, done: file } = flags;
+/** A list that somebody gives back, and whose it is. */
+interface GivenList {
+  readonly said: string;
+  readonly file: string;
+  readonly lists: readonly ListOf[];
+}
+
+async function told(
+  { judgement, surveys, earlier = [] }: StepsJudged,
+  given: Outcome<GivenList> | undefined,
+  flags: StepsFlags,
+): Promise<Finished> {
+  const { format, server, by } = flags;
   if (judgement.verdict === 'not judged') {
     const form = format === 'mermaid' ? 'text' : format;
     const output = await report(form, judgement, terminal(flags));
     return { output, code: 2, reason: summaryLine(judgement) };
   }
   const { runbook, changes } = judgement;
-  const ticks = file === undefined ? ok<Done>(new Map()) : await ticksIn(file, runbook, judgement.on);
+  const ticks = ticksIn(given, earlier, judgement);
   const asked = server === undefined ? ok(undefined) : serverOf(server, runbook);
   const problems = [...(ticks.ok ? [] : ticks.problems), ...(asked.ok ? [] : asked.problems)];
   const done = whatHolds(ticks);
@@ -70,6 +84,7 @@ async function told({ judgement, surveys }: StepsJudged, flags: StepsFlags): Pro
     done,
     problems,
     surveyed,
+    ...(given?.ok ? { lists: given.value.lists } : {}),
     ...(server === undefined ? {} : { server }),
     ...(by === undefined ? {} : { by }),
   };
@@ -77,9 +92,10 @@ async function told({ judgement, surveys }: StepsJudged, flags: StepsFlags): Pro
   if (problems.length > 0)
     return { output, code: 2, reason: `${counted(problems.length, 'problem')} with the ticks` };
   if (judgement.verdict === 'fail') return { output, code: 1, reason: summaryLine(judgement) };
-  return surveyed.length === 0
+  if (surveyed.length > 0) return { output, code: 1, reason: 'a survey shows otherwise than the ticks' };
+  return ofOtherMain(overview).length === 0
     ? { output, code: 0 }
-    : { output, code: 1, reason: 'a survey shows otherwise than the ticks' };
+    : { output, code: 1, reason: 'the ticks are of another main' };
 }
 
 interface StepsJudged {
@@ -87,13 +103,15 @@ interface StepsJudged {
   /** Beside either revision; only where ticks are to be held against them. */
   readonly surveys?: Outcome<Surveyed>;
   readonly remarks?: readonly string[];
+  /** Of the lists that were given, those of a change that the base has already. */
+  readonly earlier?: readonly ListOf[];
 }
 
 interface Surveyed extends Readonly<Record<'before' | 'after', SurveyComparison>> {
   readonly taken: ReadonlyMap<string | undefined, string>;
 }
 
-async function judged(flags: StepsFlags): Promise<StepsJudged> {
+async function judged(flags: StepsFlags, lists: readonly ListOf[]): Promise<StepsJudged> {
   const day = dayOf(flags.now);
   if (!day.ok) return { judgement: notJudged(day.problems, '') };
   const on = day.value;
@@ -102,9 +120,16 @@ async function judged(flags: StepsFlags): Promise<StepsJudged> {
     if (!compared.ok) return compared;
     const { judgement, readings } = await judgeAgainstMain(repository, compared.value, { on, backTest: 0 });
     const remarks = notPushedRemark(compared.value);
-    return flags.done === undefined
-      ? ok({ judgement, remarks })
-      : ok({ judgement, remarks, surveys: await surveyedIn(compared.value.head, readings, on) });
+    if (flags.done === undefined) return ok({ judgement, remarks });
+    const { baseCommit, head } = compared.value;
+    const isEarlier = await Promise.all(
+      lists.map(
+        (list) =>
+          list.base !== baseCommit && isObjectId(list.head) && holdsCommit(repository, list.head, baseCommit),
+      ),
+    );
+    const earlier = lists.filter((_, index) => isEarlier[index]);
+    return ok({ judgement, remarks, earlier, surveys: await surveyedIn(head, readings, on) });
   });
   return found.ok ? found.value : { judgement: notJudged(found.problems, on) };
 }
@@ -125,16 +150,32 @@ async function surveyedIn(tree: Tree, { base, head }: ReadingPair, on: string): 
   return ok({ before: beside(base), after: beside(head), taken });
 }
 
-async function ticksIn(file: string, steps: readonly Step[], on: string): Promise<PartialOutcome<Done>> {
+async function givenList(file: string): Promise<Outcome<GivenList>> {
   try {
     const said = file === '-' ? await text(process.stdin) : await readFile(file, 'utf8');
-    return readTicks(said, file, steps, on);
+    return ok({ said, file, lists: listsIn(said, file) });
   } catch (error) {
     return err({
       message: `${file} cannot be read: ${reasonOf(error)}`,
       advice: 'Name the file that `ullage steps --format markdown` or `--format json` was kept in.',
     });
   }
+}
+
+/** @param earlier those of the given lists that are of a change which main had before */
+function ticksIn(
+  given: Outcome<GivenList> | undefined,
+  earlier: readonly ListOf[],
+  { runbook, on, base }: Judged,
+): PartialOutcome<Done> {
+  if (given === undefined) return ok(new Map());
+  if (!given.ok) return given;
+  if (earlier.length > 0)
+    return outcomeOf(
+      new Map(),
+      earlier.map((list) => earlierList(list, base.commit)),
+    );
+  return readTicks(given.value.said, given.value.file, runbook, on);
 }
 
 /** A name with a slip in it would show a server without any step. */

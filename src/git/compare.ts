@@ -287,8 +287,12 @@ const sidesOf = (repo: GitRepository, base: Named, head: Named) => ({
   baseRef: short(base.ref),
 });
 
-async function isAncestor(repo: GitRepository, older: Named, newer: Named): Promise<boolean> {
-  const run = await repo.inObjects(['merge-base', '--is-ancestor', older.commit.id, newer.commit.id]);
+const isAncestor = (repo: GitRepository, older: Named, newer: Named): Promise<boolean> =>
+  holdsCommit(repo, older.commit.id, newer.commit.id);
+
+/** Whether one commit is the other, or leads to it; no where this clone has not both. */
+export async function holdsCommit(repo: GitRepository, older: string, newer: string): Promise<boolean> {
+  const run = await repo.inObjects(['merge-base', '--is-ancestor', older, newer]);
   return run.ok && run.value.code === 0;
 }
 

@@ -3,6 +3,7 @@ import type { Problem } from '../base/problem.ts';
 import { cautions, counted } from '../base/wording.ts';
 import type { Judged } from '../policy/judgement.ts';
 import { courseOf } from '../runbook/course.ts';
+import type { ListOf } from '../runbook/list-of.ts';
 import { isFinal, returningOf } from '../runbook/returning.ts';
 import type { Step } from '../runbook/step.ts';
 import { stepId } from '../runbook/step-id.ts';
@@ -15,12 +16,13 @@ import { jsonText } from './json-text.ts';
 import { drawMarkdown } from './markdown.ts';
 import { mermaid } from './mermaid.ts';
 import { advice, line, sentence } from './model/blocks.ts';
-import type { ReportModel, Section } from './model/model.ts';
+import type { Field, ReportModel, Section } from './model/model.ts';
 import { problemSections } from './model/problems.ts';
 import { stepsQuestion } from './model/question.ts';
 import { stepBackSection } from './model/step-back.ts';
 import { fullStepEntries } from './model/step-entries.ts';
 import { checklistOf, courseSentences, opening, stepEntries, waitsOf } from './model/steps.ts';
+import { shortCommit } from './model/subjects.ts';
 import { surveyedSection } from './model/surveyed-ticks.ts';
 import { judgedSentence } from './model/verdict.ts';
 import { drawPage } from './page/document.ts';
@@ -35,6 +37,8 @@ export interface StepsOverview {
   readonly done: Done;
   /** What is wrong with the ticks, which are taken as far as they hold. */
   readonly problems?: readonly Problem[];
+  /** Of which main and which branch the lists are that the ticks were given in, as far as they say. */
+  readonly lists?: readonly ListOf[];
   /** What surveys show against the ticks, where ticks were given. */
   readonly surveyed?: readonly SurveyedTick[];
   /** Of which server steps are wanted, and by whom; all where left out. */
@@ -47,7 +51,7 @@ export function reportSteps(overview: StepsOverview, format: StepsFormat, screen
     case 'text':
       return drawReport(stepsModel(overview), screen);
     case 'markdown':
-      return drawMarkdown(stepsModel(overview));
+      return drawMarkdown(stepsModel(overview, [listField(overview.judged)]));
     case 'json':
       return jsonText(stepsJson(overview));
     case 'html':
@@ -57,6 +61,10 @@ export function reportSteps(overview: StepsOverview, format: StepsFormat, screen
   }
 }
 
+/** The lists that were printed for main as it was at another commit, where any tick is of them. */
+export const ofOtherMain = ({ judged, done, lists = [] }: StepsOverview): readonly ListOf[] =>
+  done.size === 0 ? [] : lists.filter(({ base }) => base !== judged.base.commit);
+
 const doerOf = ({ at }: Step): Doer => (at === 'check' ? 'people' : at);
 
 /** The steps that are asked for, in order. */
@@ -65,11 +73,14 @@ export const wanted = ({ judged, server, by }: StepsOverview): readonly Step[] =
     (step) => (server === undefined || step.server === server) && (by === undefined || doerOf(step) === by),
   );
 
-function stepsModel(overview: StepsOverview): ReportModel {
+/** @param ofList what a list says of itself, so that its ticks can be told from another's */
+function stepsModel(overview: StepsOverview, ofList: readonly Field[] = []): ReportModel {
   const { judged, done, server, by, problems = [], surveyed = [] } = overview;
   const { verdict, runbook, question } = judged;
   const shown = wanted(overview);
   const { left, next } = remaining(runbook, done);
+  const foreign = ofOtherMain(overview);
+  const isSettled = problems.length + surveyed.length + foreign.length === 0;
   const isWhole = server === undefined && by === undefined;
   return {
     tone: verdict === 'fail' || problems.length > 0 ? 'fails' : 'plain',
@@ -80,8 +91,8 @@ function stepsModel(overview: StepsOverview): ReportModel {
         : [
             advice(
               'Now',
-              surveyed.length > 0
-                ? 'Settle first what surveys show otherwise than the ticks, below.'
+              surveyed.length + foreign.length > 0
+                ? 'Settle first what speaks against the ticks, below.'
                 : left.length === 0
                   ? 'All is done. A survey of each server that was worked on confirms it: `ullage survey compare`.'
                   : `${left.length} left. Next: ${next.length === 1 ? 'step' : 'any of the steps'} ${next.map(({ number }) => number).join(', ')}.`,
@@ -98,20 +109,64 @@ function stepsModel(overview: StepsOverview): ReportModel {
       ...(runbook.length < 2 ? [] : [line('Course', courseSentences(runbook).join(' '))]),
       ...(isWhole ? [] : [line('Shown', `${shown.length} of ${counted(runbook.length, 'step')}.`)]),
       line('Judged', judgedSentence(judged)),
+      ...ticksFields(overview),
+      ...ofList,
     ],
     sections:
       runbook.length === 0
         ? problemSections(problems)
         : [
             ...problemSections(problems),
+            ...otherMainSection(foreign, judged),
             ...surveyedSection(surveyed),
             ...cautionSection(shown),
             ...elsewhere(overview, shown),
             listed(overview, shown, question),
-            ...stepBackSection(runbook, done, problems.length + surveyed.length === 0),
+            ...stepBackSection(runbook, done, isSettled),
           ],
   };
 }
+
+/** A tick counts on another main only where somebody says so, by printing the list anew. */
+const listField = ({ base, head }: Judged): Field =>
+  advice(
+    'List',
+    `Of main at \`${base.commit}\` and the branch at \`${head.commit}\`. Leave this line in: by it the ticks are told from those of another change.`,
+  );
+
+/** What can be said of ticks that count, and were not given for just what is judged. */
+function ticksFields({ judged: { base, head }, done, lists }: StepsOverview): readonly Field[] {
+  if (lists === undefined || done.size === 0) return [];
+  if (lists.length === 0)
+    return [line('Ticks', 'They do not say of which main they are: make sure that they are of this change.')];
+  const heads = new Set(lists.flatMap((list) => (list.base === base.commit ? [list.head] : [])));
+  heads.delete(head.commit);
+  return heads.size === 0
+    ? []
+    : [
+        line(
+          'Ticks',
+          `They are from a list of the same main with the branch at ${[...heads].map(shortCommit).join(', ')}; the steps that are ticked are the same.`,
+        ),
+      ];
+}
+
+const otherMainSection = (foreign: readonly ListOf[], { base }: Judged): readonly Section[] =>
+  foreign.length === 0
+    ? []
+    : [
+        {
+          title: 'Ticks of another main',
+          blocks: [
+            sentence(
+              `The list was printed for main at ${[...new Set(foreign.map((list) => shortCommit(list.base)))].join(', ')}, and this is main at ${shortCommit(base.commit)}: what was done then may have been done for another change, or undone since.`,
+            ),
+            sentence(
+              'Make sure of each tick. Then print the list anew with those that hold, with `--format markdown` and the same `--done`: it is of this main from then on.',
+            ),
+          ],
+        },
+      ];
 
 function headlineOf({ judged: { verdict, runbook }, done, problems = [] }: StepsOverview): string {
   if (runbook.length === 0 && problems.length === 0) return 'There is nothing to carry out';
@@ -186,6 +241,11 @@ function stepsJson(overview: StepsOverview): StepsReport {
       }),
     ),
     next: remaining(runbook, done).next.map(({ number }) => number),
+    ticksOf: (overview.lists ?? []).map(({ base: main, head: branch }) => ({
+      base: main,
+      head: branch,
+      main: main === base.commit ? 'this' : 'another',
+    })),
     problems: (overview.problems ?? []).map(problemReport),
     surveyed: (overview.surveyed ?? []).map(({ number, kind, shown, on: day }) => ({
       number,

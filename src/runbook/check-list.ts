@@ -32,15 +32,20 @@ const dayBehind = /^\s+([0-9]{4}-[0-9]{2}-[0-9]{2})(?=$|[^0-9-])/;
 export const readCheckList = (text: string, file: string): readonly Tick[] | Problem | undefined =>
   text.trimStart().startsWith('{') ? listed(text, file) : ticked(text, file);
 
+/** The lines as they are, with nothing in them that is not shown as a list. */
+export const withoutHidden = (text: string): string =>
+  text.replace(hidden, (all, code?: string) => code ?? all.replace(/[^\r\n]/g, ' '));
+
 function ticked(text: string, file: string): readonly Tick[] | undefined {
-  const shown = text.replace(hidden, (all, code?: string) => code ?? all.replace(/[^\r\n]/g, ' '));
-  const items = shown.split(/\r?\n/).flatMap((line, index): readonly Tick[] => {
-    const [, mark] = item.exec(line) ?? [];
-    const { id, on } = idIn(line);
-    const place = { file, line: index + 1, column: line.indexOf('[') + 1 };
-    if (mark !== undefined) return [{ box: mark === ' ' ? 'open' : 'ticked', id, on, place }];
-    return id !== undefined && likeItem.test(line) ? [{ box: 'unclear', id, on, place }] : [];
-  });
+  const items = withoutHidden(text)
+    .split(/\r?\n/)
+    .flatMap((line, index): readonly Tick[] => {
+      const [, mark] = item.exec(line) ?? [];
+      const { id, on } = idIn(line);
+      const place = { file, line: index + 1, column: line.indexOf('[') + 1 };
+      if (mark !== undefined) return [{ box: mark === ' ' ? 'open' : 'ticked', id, on, place }];
+      return id !== undefined && likeItem.test(line) ? [{ box: 'unclear', id, on, place }] : [];
+    });
   return items.some(({ id }) => id !== undefined) ? items : undefined;
 }
 

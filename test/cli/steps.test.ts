@@ -214,6 +214,91 @@ describe('a check-list of steps', () => {
     expect(out).toContain('Grow volume plates-1 from');
   });
 
+  describe('belongs to one main', () => {
+    const flat = (text: string): string => text.replace(/\s+/g, ' ');
+    const tickedOf = async (repository: TestRepository, format: 'markdown' | 'json'): Promise<string> => {
+      const { out } = await stepsOf(repository, '--format', format);
+      if (format === 'markdown') return kept(repository, out.replaceAll('- [ ]', '- [x]'));
+      const report = JSON.parse(out);
+      const done = report.steps.map(({ step }: { step: { id: string } }) => step.id);
+      return kept(repository, JSON.stringify({ ...report, done }));
+    };
+
+    it('and is refused for a later change, though its steps have the same words', async () => {
+      const repository = growing();
+      const lists = [await tickedOf(repository, 'markdown'), await tickedOf(repository, 'json')];
+      repository.checkout('main');
+      repository.merge('grow');
+      repository.write(main);
+      repository.commit('main as it was before');
+      repository.branch('again');
+      repository.write({
+        'storage/imagery.yaml': repository.git('show', 'grow:storage/imagery.yaml'),
+      });
+      repository.commit('grow the plates again');
+      for (const list of lists) {
+        const args = ['--repo', repository.dir, '--base', 'main', '--head', 'again', '--now', '2026-11-20'];
+        const { code, out } = await ullage('steps', ...args, '--done', list);
+        expect([code, flat(out)]).toEqual([2, expect.stringContaining('this list is of an earlier change')]);
+        expect(out).not.toContain('All is done');
+        const { out: json } = await ullage('steps', ...args, '--done', list, '--format', 'json');
+        expect(JSON.parse(json).done).toEqual([]);
+      }
+    });
+
+    it('and is told where main has moved on, until it is printed anew', async () => {
+      for (const format of ['markdown', 'json'] as const) {
+        const repository = growing();
+        const list = await tickedOf(repository, format);
+        repository.checkout('main');
+        repository.write({ 'README.md': 'What Gannet Point rents.\n' });
+        repository.commit('something else');
+        const moved = await stepsOf(repository, '--done', list);
+        expect([moved.code, moved.err]).toEqual([1, 'the ticks are of another main\n']);
+        expect(moved.out).toContain('Ticks of another main');
+        expect(moved.out).not.toContain('All is done');
+        const anew = await stepsOf(repository, '--done', list, '--format', 'markdown');
+        const settled = await stepsOf(repository, '--done', kept(repository, anew.out));
+        expect([settled.code, settled.out.includes('All is done')]).toEqual([0, true]);
+        // A list without a tick has nothing to settle.
+        const open = kept(repository, (await printed(growing())).replaceAll('- [x]', '- [ ]'));
+        expect((await stepsOf(repository, '--done', open)).code).toBe(0);
+      }
+    });
+
+    it('and is the same after the merge, whichever way the host merges', async () => {
+      for (const how of ['merge', 'squash'] as const) {
+        const repository = growing();
+        const lists = [await tickedOf(repository, 'markdown'), await tickedOf(repository, 'json')];
+        const was = repository.git('rev-parse', 'main');
+        repository.checkout('main');
+        if (how === 'merge') repository.merge('grow');
+        else {
+          repository.write({ 'storage/imagery.yaml': repository.git('show', 'grow:storage/imagery.yaml') });
+          repository.commit('grow the plates, squashed');
+        }
+        for (const list of lists) {
+          const { code, out } = await ullage(
+            ...['steps', '--repo', repository.dir, '--base', was, '--head', 'main', '--now', '2026-11-20'],
+            ...['--done', list],
+          );
+          expect([code, out.includes('All is done')]).toEqual([0, true]);
+          expect(flat(out)).toContain('from a list of the same main with the branch at');
+        }
+      }
+    });
+
+    it('and one that does not say of which is read, and that is said', async () => {
+      const repository = growing();
+      const list = kept(
+        repository,
+        readFileSync(await tickedOf(repository, 'markdown'), 'utf8').replace(/^- \*\*List:.*$/m, ''),
+      );
+      const { code, out } = await stepsOf(repository, '--done', list);
+      expect([code, flat(out)]).toEqual([0, expect.stringContaining('do not say of which main they are')]);
+    });
+  });
+
   it('that is not there, or is none, is said to be so', async () => {
     const repository = growing();
     expect((await stepsOf(repository, '--done', join(repository.dir, 'nowhere.md'))).out).toContain(

@@ -45,6 +45,23 @@ export interface StepsReport {
     [k: string]: Date1;
   };
   /**
+   * Of which main and which branch the lists are that ticks were given in, as far as they say. Left out before lists said so.
+   */
+  ticksOf?: {
+    /**
+     * The commit of main.
+     */
+    base: string;
+    /**
+     * The commit of the branch.
+     */
+    head: string;
+    /**
+     * Whether that is the main of this report. Ticks of another are to be made sure of first, and count as soon as the list is printed anew.
+     */
+    main: 'this' | 'another';
+  }[];
+  /**
    * The steps that nothing holds up now.
    */
   next: Number[];
