@@ -46,14 +46,17 @@ export function assemble(
   const files = new Set(parts.map(({ file }) => file));
   const coming = parts.filter((part) => previous.parts.get(part.file) !== part);
   const leaving = [...previous.parts.keys()].filter((file) => !files.has(file));
-  const { estate, problems } = assembleOver(previous, { coming, leaving }, settings);
-  return problems.length > 0 ? err(...problems) : ok(estate);
+  const { estate, problems, dangling } = assembleOver(previous, { coming, leaving }, settings);
+  const all = [...problems, ...dangling];
+  return all.length > 0 ? err(...all) : ok(estate);
 }
 
 /** What holds together of an estate; where there are problems, it is good only for finding further ones. */
 export interface WhatHolds {
   readonly estate: Estate;
   readonly problems: readonly Problem[];
+  /** References that lead nowhere: no fault of theirs where a file is missing, which may declare what they name. */
+  readonly dangling: readonly Problem[];
 }
 
 /** As `assemble`, told what differs, so that nothing else is looked at. */
@@ -66,7 +69,7 @@ export function assembleOver(previous: Estate, edit: PartsEdit, settings: Settin
   leftBehind(draft);
   rename(draft);
   for (const part of draft.coming) draft.problems.push(...belongingProblems(part, settings));
-  draft.problems.push(...identify(draft), ...mountProblems(draft), ...danglingProblems(draft));
+  draft.problems.push(...identify(draft), ...mountProblems(draft));
   const estate: Estate = {
     parts: draft.parts.finish(),
     servers: draft.servers.finish(),
@@ -82,7 +85,7 @@ export function assembleOver(previous: Estate, edit: PartsEdit, settings: Settin
     siteTotals: siteTotals(draft),
     detached: draft.detached.finish(),
   };
-  return { estate, problems: draft.problems };
+  return { estate, problems: draft.problems, dangling: danglingProblems(draft) };
 }
 
 function declare(draft: Draft): void {

@@ -1,6 +1,6 @@
 /** One estate file's values -> what it declares, typed, with the file's own defaults filled in. */
 
-import { outcomeOf, type PartialOutcome, type Place, type Problem } from '../base/problem.ts';
+import { err, outcomeOf, type PartialOutcome, type Place, type Problem } from '../base/problem.ts';
 import { FieldPlaces, type ReadDocument, type Step } from '../read/document.ts';
 import type {
   EstateFile,
@@ -25,6 +25,7 @@ import {
   type VolumeGroup,
 } from './estate.ts';
 import { extentProblem, usualExtent } from './extent.ts';
+import { hidesNames } from './hidden-names.ts';
 import { isMadeWith, type Making } from './made.ts';
 import { type Bytes, exactSize, noBytes, parseSize } from './size.ts';
 
@@ -32,7 +33,8 @@ import { type Bytes, exactSize, noBytes, parseSize } from './size.ts';
 export function readEstatePart(document: ReadDocument): PartialOutcome<EstatePart> {
   const valid = validate('estate', document);
   if (!valid.ok) return valid;
-  return new PartReader(valid.value).read();
+  const read = new PartReader(valid.value).read();
+  return read.ok || !hidesNames(document.value, valid.value.mends) ? read : err(...read.problems);
 }
 
 /** Gathers problems while it reads, so that one run reports them all. */

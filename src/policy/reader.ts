@@ -321,7 +321,11 @@ function estateAfter(
     if (part !== undefined) coming.push(part);
     else if (was !== undefined) leaving.push(path);
   }
-  const { estate, problems: loose } = assembleOver(
+  const {
+    estate,
+    problems: loose,
+    dangling,
+  } = assembleOver(
     sound.estate,
     { coming: coming.sort((a, b) => (a.file < b.file ? -1 : 1)), leaving },
     settings ?? bareSettings,
@@ -330,7 +334,8 @@ function estateAfter(
     const piece = pieces.get(path);
     return piece !== undefined && whatHolds(piece.outcome) !== undefined;
   });
-  const problems = [...[...unread.values()].flat(), ...(isAllThere ? loose : loose.map(inPart))];
+  // With a file unread, a name that is missed may be declared in it: the file alone is told then, which is the cause.
+  const problems = [...[...unread.values()].flat(), ...loose, ...(isAllThere ? dangling : [])];
   return {
     value: estate,
     problems,
@@ -339,12 +344,6 @@ function estateAfter(
     sound: problems.length === 0 ? { settings, estate, pieces } : sound,
   };
 }
-
-/** With a file unread, a name that is missed may be declared in it. */
-const inPart = (problem: Problem): Problem => ({
-  ...problem,
-  advice: `${problem.advice} It may be in a file that cannot be read; correct that file first.`,
-});
 
 /** What could be read, file by file, and what is wrong with the rest. */
 function gathered<T>(pieces: Pieces<T>): {

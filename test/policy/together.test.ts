@@ -94,6 +94,37 @@ describe('what does not read is told of once, and nothing follows from it', () =
     expect(problems.length).toBeGreaterThan(0);
   });
 
+  it.each([
+    [
+      'one volume a space too deep',
+      'volumes:\n  a: { size: 4 GiB, tier: bulk }\n   b: { size: 4 GiB, tier: bulk }\n',
+    ],
+    ['a tab', 'servers:\n\tweb: {}\n'],
+    ['a bracket that is not closed', 'volumes:\n  a: { size: 4 GiB, tier: bulk\n'],
+    [
+      'the volumes under the servers',
+      'servers:\n  web: {}\n  volumes:\n    a: { size: 4 GiB, tier: bulk }\n',
+    ],
+    [
+      'the key misspelt that they stand under',
+      'server:\n  web: {}\nvolume:\n  a: { size: 4 GiB, tier: bulk }\n',
+    ],
+    ['their names at the top', 'servers:\nweb: {}\nvolumes:\na: { size: 4 GiB, tier: bulk }\n'],
+    ['no mapping at all', '- volumes\n'],
+  ])(
+    'of a file that does not read at all, with %s: what other files name is not missed',
+    async (_what, text) => {
+      const attachments = 'attachments:\n  - { volume: a, server: web }\n';
+      const problems = await told({ 'storage/attached.yaml': attachments, 'storage/ours.yaml': text });
+      expect(problems.length).toBeGreaterThan(0);
+      for (const each of problems) expect(each).toMatch(/^storage\/ours\.yaml:/);
+      // Once it reads, what is missing is told.
+      expect(
+        await told({ 'storage/attached.yaml': attachments, 'storage/ours.yaml': 'volumes: {}\n' }),
+      ).toHaveLength(2);
+    },
+  );
+
   it('the currency of the settings, and a rate: tiers are known all the same', async () => {
     expect(
       await told({
