@@ -121,11 +121,18 @@ export function systemDeleted(
 
 export function systemRemounted(draft: Draft, { before, after }: ChangeOf<'file-system-remounted'>): string {
   const { sides } = draft;
-  const server = sides.homeOf(after.on);
-  const [former] = sides.carrierHoldersBefore(after.on);
-  const stays = server !== undefined && server === former;
-  const off = stays ? unmountSystem(draft, before, server) : undefined;
-  return mountSystem(draft, after, server, [...ready(after.on, server), ...(off === undefined ? [] : [off])]);
+  const home = sides.homeOf(after.on);
+  const former = sides.carrierHoldersBefore(after.on);
+  const mounted = (server: string | undefined): string => {
+    const stays = server !== undefined && former.includes(server);
+    const off = stays ? unmountSystem(draft, before, server) : undefined;
+    return mountSystem(draft, after, server, [
+      ...ready(after.on, server),
+      ...(off === undefined ? [] : [off]),
+    ]);
+  };
+  for (const each of sides.carrierHoldersAfter(after.on)) if (each !== home) mounted(each);
+  return mounted(home);
 }
 
 export function growSystem(draft: Draft, system: FileSystem, former: FileSystem): string {

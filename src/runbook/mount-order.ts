@@ -31,9 +31,11 @@ function orderAt(draft: Draft, server: string): void {
   // From the outside in, so that what lies below one that is unmounted meanwhile is so, too.
   for (const inner of [...was].sort((a, b) => a.mount.length - b.mount.length)) {
     const now = is.find((each) => sides.systemKey(each) === sides.systemKey(inner));
-    if (now === undefined || draft.has(unmounting(inner))) continue;
+    const isTakenOff = (system: FileSystem): boolean =>
+      draft.has(unmounting(system)) || draft.has(forgotten(system));
+    if (now === undefined || isTakenOff(inner)) continue;
     const isBelow =
-      was.some((outer) => liesBelow(inner, outer) && draft.has(unmounting(outer))) ||
+      was.some((outer) => liesBelow(inner, outer) && isTakenOff(outer)) ||
       is.some((outer) => liesBelow(inner, outer) && comes(outer));
     // What stands still, and stays so, mounts in the right order whatever it next starts with.
     if (!isBelow || !(sides.runsBefore(server) || sides.runsAfter(server))) continue;

@@ -272,8 +272,11 @@ export class Sides {
     return renamed === name ? mount : renamed.slice(renamed.indexOf(':') + 1);
   }
 
-  /** The server in whose guest something comes to be, and none where nobody holds it. */
-  readonly homeOf = (carrier: Carrier): string | undefined => this.carrierHoldersAfter(carrier)[0];
+  /** The server in whose guest something comes to be: one that runs, if any does; and none where nobody holds it. */
+  readonly homeOf = (carrier: Carrier): string | undefined => {
+    const holders = this.carrierHoldersAfter(carrier);
+    return holders.find((server) => this.runsAfter(server)) ?? holders[0];
+  };
 
   /** The server that starts from a volume, or from a member of a group: its own guest makes nothing of that anew. */
   bootedFrom({ kind, name }: Carrier): string | undefined {

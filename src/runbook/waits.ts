@@ -68,6 +68,8 @@ export function fetched(sides: Sides, volume: string, server: string): readonly 
     `create ${volume}`,
     `grow ${volume}`,
     `fill ${volume}`,
+    `replaced ${volume}`,
+    `detach-old ${volume}`,
     `install ${volume}`,
     `copy-across ${volume}`,
     `share ${volume}`,
@@ -85,9 +87,12 @@ export function outOfGroup(sides: Sides, volume: string, { name }: VolumeGroup):
 export function cleared(sides: Sides, volume: string): readonly string[] {
   const own = sides.base.volumes.get(sides.baseName('volumes', volume))?.fileSystem;
   const group = sides.groupBefore(volume);
+  // Whoever starts from it runs from it until it stands still.
+  const starters = sides.holdersBefore(volume).filter((server) => sides.bootBefore(server) === volume);
   return [
     ...(own === undefined ? [] : [`remove ${sides.systemKey(own)}`]),
     ...(group === undefined ? [] : outOfGroup(sides, volume, group)),
+    ...starters.map((server) => `stop ${server}`),
   ];
 }
 

@@ -99,7 +99,15 @@ export const pairs: fc.Arbitrary<readonly [Files, Files]> = fc
       volumes: withSwap(mixed(base.volumes, other.volumes), swapped),
       groups: mixed(base.groups, other.groups),
     };
-    return [filesOf(base, new Set()), filesOf(head, renamed)];
+    // A volume that several servers have is in no group on either side: such a change is made in two branches.
+    const grouped = new Set(
+      [base, head].flatMap(({ volumes }) =>
+        Object.entries(volumes).flatMap(([name, each]) =>
+          groupNames.includes(each?.seat ?? '') ? name : [],
+        ),
+      ),
+    );
+    return [filesOf(base, new Set(), grouped), filesOf(head, renamed, grouped)];
   });
 
 /** One volume, and the next that something else holds, each in the place of the other. */
@@ -111,7 +119,11 @@ function withSwap(volumes: Plan['volumes'], name: string | undefined): Plan['vol
 }
 
 /** A plan as one estate file, bent to what can be: see the head of this file. */
-function filesOf({ servers, volumes, groups }: Plan, renamed: ReadonlySet<string>): Files {
+function filesOf(
+  { servers, volumes, groups }: Plan,
+  renamed: ReadonlySet<string>,
+  grouped: ReadonlySet<string>,
+): Files {
   const call = (name: string): string => (renamed.has(name) ? `${name}-new` : name);
   const formerly = (name: string): object => (renamed.has(name) ? { formerly: name } : {});
   const there = <T>(all: Named<T>): readonly (readonly [string, T])[] =>
@@ -146,13 +158,21 @@ function filesOf({ servers, volumes, groups }: Plan, renamed: ReadonlySet<string
     const at =
       on === undefined ? (inGroup === undefined ? each.site : groups[inGroup]?.site) : servers[on]?.site;
     const isBoot = on !== undefined && boots.get(on) === name;
+    // What may be shared is, by two servers at one site, where there are two; as a file system that is made for that.
+    const also =
+      each.shareable && !grouped.has(name) && !isBoot && each.system?.type !== 'swap'
+        ? there(servers).find(([other, { site: its }]) => on !== undefined && other !== on && its === at)?.[0]
+        : undefined;
     const lies =
       inGroup !== undefined || each.system === undefined
         ? {}
         : {
             'file-system': isBoot
               ? { mount: '/', type: 'ext4' }
-              : { mount: mountOf(each.system, on, name), type: each.system.type },
+              : {
+                  mount: also === undefined ? mountOf(each.system, on, name) : `${each.system.mount}/${name}`,
+                  type: also === undefined ? each.system.type : 'gfs2',
+                },
           };
     declaredVolumes[call(name)] = {
       size: `${each.gib} GiB`,
@@ -164,6 +184,7 @@ function filesOf({ servers, volumes, groups }: Plan, renamed: ReadonlySet<string
       ...formerly(name),
     };
     if (on !== undefined && !isBoot) attachments.push({ volume: call(name), server: call(on) });
+    if (also !== undefined) attachments.push({ volume: call(name), server: call(also) });
   }
   const declaredGroups = Object.fromEntries(
     there(groups).flatMap(([name, { extent, systems }]) => {
