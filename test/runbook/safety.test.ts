@@ -12,7 +12,7 @@ import type { Step } from '../../src/runbook/step.ts';
 import { readGathered } from '../../src/survey/gathered.ts';
 import { readSurvey, type Survey } from '../../src/survey/survey.ts';
 import { surveyAsText, surveyOf } from '../../src/survey/survey-of.ts';
-import { assembled, documentOf, valueIn } from '../estate/builder.ts';
+import { assembled, documentOf, estateOf, valueIn } from '../estate/builder.ts';
 import { pairs } from '../simulator/estates.ts';
 import { playServers } from '../survey/player.ts';
 
@@ -385,15 +385,23 @@ describe('a step that destroys', () => {
       }),
       runs,
     );
-    for (const each of [
-      'delete-volume',
-      'delete-old',
-      'make-group-over',
-      'remove-file-system',
-      'make-anew',
-      'cut-logical-volume',
-    ])
+    for (const each of ['delete-volume', 'delete-old', 'make-group-over', 'remove-file-system', 'make-anew'])
       expect(counts.get(each) ?? 0, each).toBeGreaterThan(0);
+  });
+
+  it('names what lies on a logical volume that is cut for what cannot be made smaller', () => {
+    const group = (gib: number) =>
+      estateOf(`servers: { scan: { power: running, guest: linux-lvm } }
+volumes: { plates-1: { size: 40 GiB, tier: bulk } }
+attachments: [{ volume: plates-1, server: scan }]
+volume-groups: { plates: { members: [plates-1], file-systems: { /plates: { size: ${gib} GiB, type: xfs } } } }
+`);
+    const [base, head] = [group(30), group(20)];
+    const cut = runbookOf(compareEstates(base, head), base, head).find(
+      ({ procedure }) => procedure === 'cut-logical-volume',
+    );
+    const told = cut?.cautions.find((each) => each.startsWith('It destroys ')) ?? '';
+    for (const each of ['/plates', 'plates-1', '40 GiB', 'scan']) expect(told).toContain(each);
   });
 });
 

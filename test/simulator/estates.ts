@@ -20,7 +20,7 @@ const server = fc.record({
 
 const mountPoint = fc.constantFrom('/a', '/b', '/a/in');
 /** Of its own, or one that others want as well: the first at a server gets it. */
-const isWanted = fc.nat({ max: 2 }).map((draw) => draw > 0);
+const isWanted = fc.nat({ max: 3 }).map((draw) => draw > 0);
 const type = fc.constantFrom('ext4', 'ext4', 'xfs', 'xfs', 'btrfs', 'ext2', 'vfat', 'swap');
 
 const volume = fc.record({
@@ -40,7 +40,7 @@ const group = fc.record({
   extent: fc.constantFrom('4 MiB', '64 MiB'),
   systems: fc.uniqueArray(
     fc.record({
-      mount: fc.constantFrom('/x', '/y', '/z', '/a', '/x/in'),
+      mount: fc.constantFrom('/x', '/a', '/x/in'),
       isWanted,
       type,
       gib: fc.integer({ min: 1, max: 30 }),
@@ -77,8 +77,12 @@ export const pairs: fc.Arbitrary<readonly [Files, Files]> = fc
       { weight: 3, arbitrary: fc.constant(undefined) },
       { weight: 1, arbitrary: fc.constantFrom(...volumeNames) },
     ),
+    fc.oneof(
+      { weight: 7, arbitrary: fc.constant(undefined) },
+      { weight: 1, arbitrary: fc.constantFrom(...volumeNames) },
+    ),
   )
-  .map(([base, other, mask, key, swapped]) => {
+  .map(([base, other, mask, key, swapped, replaced]) => {
     let at = 0;
     const renamed = new Set<string>();
     const mixed = <T extends object>(kept: Named<T>, fresh: Named<T>): Named<T> =>
@@ -96,7 +100,7 @@ export const pairs: fc.Arbitrary<readonly [Files, Files]> = fc
       );
     const head: Plan = {
       servers: mixed(base.servers, other.servers),
-      volumes: withSwap(mixed(base.volumes, other.volumes), swapped),
+      volumes: withReplacement(withSwap(mixed(base.volumes, other.volumes), swapped), base.volumes, replaced),
       groups: mixed(base.groups, other.groups),
     };
     // A volume that several servers have is in no group on either side: such a change is made in two branches.
@@ -116,6 +120,18 @@ function withSwap(volumes: Plan['volumes'], name: string | undefined): Plan['vol
   const [other, there] = Object.entries(volumes).find(([, each]) => each?.seat !== one?.seat) ?? [];
   if (name === undefined || other === undefined || one === undefined || there === undefined) return volumes;
   return { ...volumes, [name]: { ...one, seat: there.seat }, [other]: { ...there, seat: one.seat } };
+}
+
+/** One volume gone, and in its place one that the base does not have. */
+function withReplacement(
+  volumes: Plan['volumes'],
+  before: Plan['volumes'],
+  name: string | undefined,
+): Plan['volumes'] {
+  const gone = name === undefined ? undefined : volumes[name];
+  const free = volumeNames.find((each) => volumes[each] === undefined && before[each] === undefined);
+  if (name === undefined || gone === undefined || free === undefined) return volumes;
+  return { ...volumes, [name]: undefined, [free]: gone };
 }
 
 /** A plan as one estate file, bent to what can be: see the head of this file. */
