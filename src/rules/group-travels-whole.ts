@@ -1,6 +1,19 @@
+import { listed } from '../base/wording.ts';
 import { placed } from '../change/place.ts';
 import type { StateRule } from './rule.ts';
 import { subjectRef } from './subject-ref.ts';
+
+const toMove =
+  'Move all members together: unmount, deactivate and export the group, detach every member, attach them all to the other server, import and activate there.';
+
+/** Where only some are unattached, as of a group that is yet to be made, there is nothing to move. */
+function adviceFor(seats: ReadonlyMap<string, readonly string[]>): string {
+  const unattached = seats.get('') ?? [];
+  const [seat, ...others] = [...seats.keys()].filter((each) => each !== '');
+  return unattached.length === 0 || seat === undefined || others.length > 0
+    ? toMove
+    : `Attach ${listed(unattached)} to ${seat}, where ${seats.get(seat)?.length === 1 ? 'the other member is' : 'the other members are'}. To take the group to another server: ${toMove.charAt(0).toLowerCase()}${toMove.slice(1)}`;
+}
 
 export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
   name: 'group-travels-whole',
@@ -8,8 +21,7 @@ export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
   level: 'error',
   refuses: 'A volume group with members on different servers, or with some members attached and some not.',
   why: 'A volume group spreads its file systems over all its members. If one of them is elsewhere the group cannot be activated, or only in part, and a hasty repair can lose all of it.',
-  advice:
-    'Move all members together: unmount, deactivate and export the group, detach every member, attach them all to the other server, import and activate there.',
+  advice: toMove,
   parameters: {},
   scope: ['teams', 'sites', 'labels'],
   needs: [],
@@ -89,12 +101,13 @@ volume-groups:
         }
         if (seats.size < 2) continue;
         const parts = [...seats].map(
-          ([seat, members]) => `${members.join(', ')} ${seat === '' ? 'detached' : `on ${seat}`}`,
+          ([seat, members]) => `${members.join(', ')} ${seat === '' ? 'unattached' : `on ${seat}`}`,
         );
         yield {
           subject: { kind: 'volume-group', name: group.name },
           place: placed(group, revision, 'members'),
           message: `volume group ${group.name} is split: ${parts.join('; ')}`,
+          advice: adviceFor(seats),
           // Another split of a split group is no better: any piece missing stops the group.
           excess: places,
         };

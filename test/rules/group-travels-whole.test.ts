@@ -45,7 +45,24 @@ describe('a volume group', () => {
     const { message } = onlyFinding(
       await underRule(rule, whole, plates({ a: 'scanner', b: 'scanner', c: undefined })),
     );
-    expect(message).toContain('a, b on scanner; c detached');
+    expect(message).toContain('a, b on scanner; c unattached');
+  });
+
+  it('that is new, with a new volume that nothing attaches, is told to attach that one: there is no group to move', async () => {
+    const volumes = 'volumes: { a: { size: 40 GiB, tier: bulk }, b: { size: 40 GiB, tier: bulk } }\n';
+    const main = `servers: { scanner: {} }\n${volumes}attachments: [ { volume: a, server: scanner }, { volume: b, server: scanner } ]\n`;
+    const { advice } = onlyFinding(
+      await underRule(rule, main, plates({ a: 'scanner', b: 'scanner', c: undefined }, 'scanner: {}')),
+    );
+    expect(advice).toMatch(
+      /^Attach c to scanner, where the other members are\. To take the group to another server: move all members together: unmount/,
+    );
+    const two = plates({ a: 'scanner', b: undefined, c: undefined }, 'scanner: {}');
+    expect(onlyFinding(await underRule(rule, main, two)).advice).toMatch(
+      /^Attach b and c to scanner, where the other member is\./,
+    );
+    const three = plates({ a: 'scanner', b: 'plotter', c: undefined });
+    expect(onlyFinding(await underRule(rule, main, three)).advice).toMatch(/^Move all members together/);
   });
 
   it('is caught where the attachment and the group stand in different files', async () => {
