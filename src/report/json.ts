@@ -19,7 +19,6 @@ import { type CostDelta, changeOfCost } from '../price/delta.ts';
 import { type Money, showMoney } from '../price/money.ts';
 import type { PolicyChange } from '../rules/view.ts';
 import type { Step } from '../runbook/step.ts';
-import { stepId } from '../runbook/step-id.ts';
 import type {
   CostReport,
   FindingReport,
@@ -256,7 +255,7 @@ const waiverReport = (waiver: Waiver, policyFrom: 'base' | 'head'): WaiverReport
 
 export const stepReport = (step: Step): StepReport => ({
   number: step.number,
-  id: stepId(step),
+  id: step.id,
   at: step.at,
   server: step.server ?? null,
   subject: subjectReport(step.subject),

@@ -6,7 +6,6 @@ import { courseOf } from '../runbook/course.ts';
 import type { ListOf } from '../runbook/list-of.ts';
 import { isFinal, returningOf } from '../runbook/returning.ts';
 import type { Step } from '../runbook/step.ts';
-import { stepId } from '../runbook/step-id.ts';
 import type { SurveyedTick } from '../runbook/surveyed-ticks.ts';
 import { type Done, remaining } from '../runbook/ticks.ts';
 import { drawReport, type Screen } from './draw.ts';
@@ -233,11 +232,11 @@ function stepsJson(overview: StepsOverview): StepsReport {
     head: { commit: head.commit },
     on,
     currency: cost.currencyBefore,
-    done: runbook.filter(({ number }) => done.has(number)).map(stepId),
+    done: runbook.filter(({ number }) => done.has(number)).map(({ id }) => id),
     doneOn: Object.fromEntries(
       runbook.flatMap((step) => {
         const on = done.get(step.number);
-        return on === undefined ? [] : [[stepId(step), on]];
+        return on === undefined ? [] : [[step.id, on]];
       }),
     ),
     next: remaining(runbook, done).next.map(({ number }) => number),

@@ -8,8 +8,8 @@ import { otherFormat } from '../read/validate.ts';
 export interface Tick {
   /** Undefined where the line does not say. */
   readonly id: string | undefined;
-  /** `unclear` where its box is neither ticked nor empty. */
-  readonly box: 'ticked' | 'open' | 'unclear';
+  /** `unclear` where it is neither ticked nor empty; `of several` where it is ticked, and more than one id may be its own. */
+  readonly box: 'ticked' | 'open' | 'unclear' | 'of several';
   /** The day on which the step was done, as it is written. */
   readonly on: string | undefined;
   readonly place: Place;
@@ -37,30 +37,33 @@ export const withoutHidden = (text: string): string =>
   text.replace(hidden, (all, code?: string) => code ?? all.replace(/[^\r\n]/g, ' '));
 
 function ticked(text: string, file: string): readonly Tick[] | undefined {
-  const items = withoutHidden(text)
-    .split(/\r?\n/)
-    .flatMap((line, index): readonly Tick[] => {
-      const [, mark] = item.exec(line) ?? [];
-      const { id, on } = idIn(line);
-      const place = { file, line: index + 1, column: line.indexOf('[') + 1 };
-      if (mark !== undefined) return [{ box: mark === ' ' ? 'open' : 'ticked', id, on, place }];
-      return id !== undefined && likeItem.test(line) ? [{ box: 'unclear', id, on, place }] : [];
-    });
+  const lines = withoutHidden(text).split(/\r?\n/);
+  const isMarked = lines.some((line) => idsIn(line, '#').length > 0);
+  const items = lines.flatMap((line, index): readonly Tick[] => {
+    const [, mark] = item.exec(line) ?? [];
+    const [first, ...others] = idsIn(line, isMarked ? '#' : '');
+    const { id, on } = first ?? { id: undefined, on: undefined };
+    const place = { file, line: index + 1, column: line.indexOf('[') + 1 };
+    const isDoubtful = !isMarked && others.length > 0;
+    if (mark === ' ') return [{ box: 'open', id: isDoubtful ? undefined : id, on, place }];
+    // Which of several is the id is not to be guessed.
+    if (mark !== undefined) return [{ box: isDoubtful ? 'of several' : 'ticked', id, on, place }];
+    return id !== undefined && likeItem.test(line) ? [{ box: 'unclear', id, on, place }] : [];
+  });
   return items.some(({ id }) => id !== undefined) ? items : undefined;
 }
 
 /**
  * The id is the first code span with the mark of one: all that is printed before it has such a mark in code alone,
- * however things are named. Behind it there may be the day, and any note.
+ * however things are named. Behind it there may be the day, and any note. Lists were printed without marks before; there
+ * the id is the one span that looks like it.
  */
-function idIn(line: string): Pick<Tick, 'id' | 'on'> {
-  for (const span of line.matchAll(codeSpan)) {
-    const [all, mark, fence, code = ''] = span;
-    if (mark === '#' && fence === '`' && /^[0-9a-f]{10}$/.test(code))
-      return { id: code, on: dayBehind.exec(line.slice(span.index + all.length))?.[1] };
-  }
-  return { id: undefined, on: undefined };
-}
+const idsIn = (line: string, wanted: '#' | '') =>
+  [...line.matchAll(codeSpan)].flatMap(({ 0: all, 1: mark, 2: fence, 3: code = '', index }) =>
+    mark === wanted && fence === '`' && /^[0-9a-f]{10}$/.test(code)
+      ? [{ id: code, on: dayBehind.exec(line.slice(index + all.length))?.[1] }]
+      : [],
+  );
 
 function listed(text: string, file: string): readonly Tick[] | Problem | undefined {
   const read = readDocument(text, file);

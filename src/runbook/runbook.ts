@@ -49,6 +49,7 @@ import { Sides } from './sides.ts';
 import { volumeShrunk } from './smaller-volumes.ts';
 import { snagOfStep, wayOut } from './snag.ts';
 import type { Snag, Step } from './step.ts';
+import { withIds } from './step-id.ts';
 import { filled } from './template.ts';
 import { deleteVolume, unprotect } from './volume-deletion.ts';
 import {
@@ -109,7 +110,7 @@ export function runbookOf(
   const numbers = new Map(placed.map(({ key }, index) => [key, index + 1]));
   const numbered = (keys: readonly string[]): readonly number[] =>
     keys.flatMap((key) => numbers.get(key) ?? []).sort((a, b) => a - b);
-  return placed.map(({ key, act, after, atOdds, overfills }, index) =>
+  const steps = placed.map(({ key, act, after, atOdds, overfills }, index) =>
     stepOf(
       sides,
       procedures,
@@ -126,6 +127,7 @@ export function runbookOf(
       carriesOut.get(key) ?? [],
     ),
   );
+  return withIds(steps);
 }
 
 /** Wants what carries a change out; the key of the act with which it is done, or nothing where it needs no hands. */
@@ -262,7 +264,7 @@ function stepOf(
   after: readonly number[],
   snag: Snag | undefined,
   carriesOut: readonly number[],
-): Step {
+): Omit<Step, 'id'> {
   const { key, wanted } = doing;
   const { procedure: name, subject, server, words, cautions: more, early } = wanted;
   const { at, destroys } = actionOf(name);

@@ -30,6 +30,8 @@ export interface Step {
   readonly number: number;
   /** What names it among the steps of this branch, whatever its number: `detach plates-1 plate-scanner`. */
   readonly key: string;
+  /** What it is ticked off by: of this step alone, and the same as long as the same is to be done. */
+  readonly id: string;
   /** The name of the procedure that it is. */
   readonly procedure: string;
   /** What it is done with, as its words have it: names, and sizes exactly as declared. */

@@ -4,7 +4,6 @@ import { outcomeOf, type PartialOutcome, type Problem } from '../base/problem.ts
 import { isDay } from '../estate/dates.ts';
 import { readCheckList, type Tick } from './check-list.ts';
 import type { Step } from './step.ts';
-import { stepId } from './step-id.ts';
 
 /** By the number of a step that is done: the day on which it was, RFC 3339, where its tick says so. */
 export type Done = ReadonlyMap<number, string | undefined>;
@@ -35,13 +34,14 @@ export function readTicks(
       },
     ]);
   }
-  const known = new Map(steps.map((step) => [stepId(step), step]));
+  const known = new Map(steps.map((step) => [step.id, step]));
   const done = new Map<number, Tick>();
   const problems: Problem[] = [];
   const open = new Set(ticks.flatMap(({ id, box }) => (box === 'open' ? id : [])));
   for (const tick of ticks.filter(({ box }) => box !== 'open')) {
     const step = known.get(tick.id ?? '');
     if (tick.box === 'unclear') problems.push(unclearBox(tick));
+    else if (tick.box === 'of several') problems.push(severalIds(tick));
     else if (step === undefined) problems.push(unknownTick(tick));
     else if (open.has(tick.id)) problems.push(bothWays(step, tick));
     else if (tick.on !== undefined && !isDay(tick.on)) problems.push(noDay(tick.on, tick));
@@ -88,6 +88,12 @@ const unclearBox = ({ place }: Tick): Problem => ({
   place,
   message: 'the box of this step is neither ticked nor empty',
   advice: 'Write [x] where the step is done, and [ ] where it is not, with a space on either side.',
+});
+
+const severalIds = ({ place }: Tick): Problem => ({
+  place,
+  message: 'this line has more than one word that may be the id of its step',
+  advice: 'Print the list again, which marks the id with #, and tick what is done.',
 });
 
 const unknownTick = ({ id, place }: Tick): Problem => ({

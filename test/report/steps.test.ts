@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Judged } from '../../src/policy/judgement.ts';
 import { reportSteps } from '../../src/report/steps.ts';
-import { stepId } from '../../src/runbook/step-id.ts';
 import { readTicks } from '../../src/runbook/ticks.ts';
 import { judgedBranch, problemsOf, valueIn } from '../estate/builder.ts';
 import { hostile } from './hostile.ts';
@@ -44,7 +43,7 @@ const anyText = fc
 describe('a check-list in Markdown', () => {
   it('of things that are called like the id of another step has each tick taken for its own step', async () => {
     const first = await bringing('plates-1', 'vol-1', 'plates-2', '/plates');
-    const id = stepId(first.runbook[0] ?? { key: '', does: '' });
+    const id = first.runbook[0]?.id ?? '';
     const judged = await bringing('plates-1', id, `${id}`, `/#\`${id}\``);
     expect(judged.runbook[0]?.does).toContain(id);
     for (const { number } of judged.runbook.filter(({ after }) => after.length === 0)) {

@@ -8,7 +8,7 @@ import { type Money, noMoney, subtractMoney, sumMoney } from '../../src/price/mo
 import { type Billing, billingOf } from '../../src/runbook/billing.ts';
 import { isFinal, returningOf, undoable } from '../../src/runbook/returning.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
-import { stepId } from '../../src/runbook/step-id.ts';
+import { withIds } from '../../src/runbook/step-id.ts';
 import { readTicks, remaining } from '../../src/runbook/ticks.ts';
 import {
   assembled,
@@ -195,12 +195,11 @@ describe('what billing does from a step on', () => {
 
 describe('steps that are ticked off', () => {
   const { steps } = carriedOut(attached, attached.replace('40 GiB', '50 GiB'));
-  const [first, second] = steps;
+  const [first] = steps;
   const list = (...done: readonly number[]): string =>
     steps
       .map(
-        ({ number, does, key }) =>
-          `- [${done.includes(number) ? 'x' : ' '}] **${number}** ${does} #\`${stepId({ key, does })}\``,
+        ({ number, does, id }) => `- [${done.includes(number) ? 'x' : ' '}] **${number}** ${does} #\`${id}\``,
       )
       .join('\n');
   const ticks = (text: string) => readTicks(text, 'steps.md', steps, '2026-11-25');
@@ -208,13 +207,13 @@ describe('steps that are ticked off', () => {
   it('are read from the check-list and from the JSON alike', () => {
     expect(valueIn(ticks(list(1)))).toEqual(new Map([[1, undefined]]));
     expect(valueIn(ticks(list(1).replaceAll('\n', '\r\n')))).toEqual(new Map([[1, undefined]]));
-    expect(valueIn(ticks(JSON.stringify({ done: first === undefined ? [] : [stepId(first)] })))).toEqual(
+    expect(valueIn(ticks(JSON.stringify({ done: first === undefined ? [] : [first.id] })))).toEqual(
       new Map([[1, undefined]]),
     );
   });
 
   it('keep the day that stands behind the id, or in JSON beside it, and refuse one that no calendar has', () => {
-    const id = first === undefined ? '' : stepId(first);
+    const id = first === undefined ? '' : first.id;
     const on = (note: string) => ticks(list(1).replace(/(`)$/m, `$1 ${note}`));
     for (const note of ['2026-11-24', '2026-11-24, by Avery', '2026-11-24T10:00Z (ticket 2026-1-1)'])
       expect(valueIn(on(note))).toEqual(new Map([[1, '2026-11-24']]));
@@ -227,8 +226,23 @@ describe('steps that are ticked off', () => {
       expect(outcome.ok ? '' : outcome.problems[0]?.message).toMatch(/is not a day in the calendar$/);
   });
 
+  it('are read from a list without marks, too, as it was printed once, unless two words may be the id', () => {
+    const old = list(1).replaceAll(' #`', ' `');
+    expect(valueIn(ticks(old))).toEqual(new Map([[1, undefined]]));
+    const [line = ''] = old.split('\n');
+    for (const [at, doubt] of [
+      [' `0b1c2d3e4f`, ', true],
+      [' `0b1c2d3e4`, ', false],
+    ] as const) {
+      const outcome = ticks(old.replace(line, line.replace(' `', `${at}\``)));
+      expect(problemsOf(outcome).map(({ message }) => message)).toEqual(
+        doubt ? ['this line has more than one word that may be the id of its step'] : [],
+      );
+    }
+  });
+
   it('are refused with a day that is still to come, which no survey could speak against', () => {
-    const id = first === undefined ? '' : stepId(first);
+    const id = first === undefined ? '' : first.id;
     const behind = (day: string) => ticks(list(1).replace(/(`)$/m, `$1 ${day}`));
     const beside = (day: string) => ticks(JSON.stringify({ done: [id], doneOn: { [id]: day } }));
     for (const told of [behind, beside]) {
@@ -260,7 +274,7 @@ describe('steps that are ticked off', () => {
   });
 
   it('are refused where the list is of another change', () => {
-    const other = list(1).replace(first === undefined ? '' : stepId(first), '0123456789');
+    const other = list(1).replace(first === undefined ? '' : first.id, '0123456789');
     const outcome = ticks(other);
     expect(outcome.ok ? [] : outcome.problems.map(({ message }) => message)).toEqual([
       'the step 0123456789 is none of this change',
@@ -307,8 +321,32 @@ describe('steps that are ticked off', () => {
   });
 
   it('have the same id under another number, and another where something else is to be done', () => {
-    expect(second && stepId({ ...second })).toBe(second && stepId({ key: second.key, does: second.does }));
-    expect(new Set(steps.map(stepId)).size).toBe(steps.length);
+    const idsOf = (text: string) => carriedOut(attached, text).steps.map(({ does, id }) => `${does} ${id}`);
+    const alone = idsOf(attached.replace('40 GiB', '50 GiB'));
+    const beside = attached
+      .replace('40 GiB', '50 GiB')
+      .replace('volumes: {', 'volumes: { extra: { size: 10 GiB, tier: bulk },');
+    expect(idsOf(beside)).toEqual(expect.arrayContaining(alone));
+    expect(idsOf(beside)[0]).not.toBe(alone[0]);
+    expect(idsOf(attached.replace('40 GiB', '60 GiB'))).not.toContain(alone[0]);
+    expect(new Set(steps.map(({ id }) => id)).size).toBe(steps.length);
+  });
+
+  it('have ids of their own even where two names were sought out to come to the same', () => {
+    // Found by trying a million names.
+    const [one, other, third] = [473690, 1102024, 1].map((number) => ({
+      key: `create plates-${number}`,
+      does: 'Create it.',
+    }));
+    if (one === undefined || other === undefined || third === undefined) throw new Error('three steps');
+    const ids = (...those: readonly (typeof one)[]) => withIds(those).map(({ id }) => id);
+    expect([ids(one), ids(other)]).toEqual([['543c90edd4'], ['543c90edd4']]);
+    const [first = '', second = '', last] = ids(one, other, third);
+    expect(new Set([first, second, last]).size).toBe(3);
+    expect([first, second]).not.toContain('543c90edd4');
+    expect(ids(third, other, one)).toEqual([last, second, first]);
+    expect([last]).toEqual(ids(third));
+    expect([first, second].every((id) => /^[0-9a-f]{10}$/.test(id))).toBe(true);
   });
 
   it('and those that are left are all, and some of them can be begun as long as any is left', () => {
@@ -316,7 +354,7 @@ describe('steps that are ticked off', () => {
       fc.property(pairs, fc.nat(), ([before, after], draw) => {
         fc.pre(assembled(before).ok && assembled(after).ok);
         const all = carriedOut(before, after).steps;
-        expect(new Set(all.map(stepId)).size).toBe(all.length);
+        expect(new Set(all.map(({ id }) => id)).size).toBe(all.length);
         const done = new Map<number, undefined>();
         for (let turn = draw; ; turn++) {
           const { left, next } = remaining(all, done);

@@ -4,7 +4,6 @@ import type { Judged } from '../../policy/judgement.ts';
 import type { Billing } from '../../runbook/billing.ts';
 import { isFinal, type Returning, returningOf } from '../../runbook/returning.ts';
 import type { Step } from '../../runbook/step.ts';
-import { stepId } from '../../runbook/step-id.ts';
 import type { Done } from '../../runbook/ticks.ts';
 import { showAmount } from './amounts.ts';
 import { advice, line } from './blocks.ts';
@@ -31,7 +30,7 @@ export function fullStepEntries(
       // What is not to be carried out is not to be ticked off.
       ...(verdict === 'fail'
         ? {}
-        : { id: stepId(step), done: done.has(step.number), doneOn: done.get(step.number) }),
+        : { id: step.id, done: done.has(step.number), doneOn: done.get(step.number) }),
       tag: done.has(step.number) ? ticked(done.get(step.number)) : step.destroys ? losesData : undefined,
       text: `${whereOf(step)}${step.does}`,
       fields: [
