@@ -286,6 +286,10 @@ describe('ullage rules', () => {
   });
 
   it('offers the nearest for a misspelt one', async () => {
+    expect(await ullage('rules', 'group-headroom')).toMatchObject({
+      code: 2,
+      err: 'group-headroom is no rule but an entry of the starter pack, of the rule minimum-headroom: `ullage rules minimum-headroom` explains that.\n',
+    });
     expect(await ullage('rules', 'no-shrnk')).toMatchObject({
       code: 2,
       err: expect.stringContaining('no-shrink'),
