@@ -34,18 +34,24 @@ export interface PacksWanted {
   readonly head: Settings;
   /** Repositories that may be asked though main lists them not. */
   readonly from: readonly string[];
+  /** Why the settings of either do not read: then they list nothing here. */
+  readonly unread: readonly Problem[];
 }
 
-/** What two revisions list. Where the settings do not read, they list nothing; a judgement says what is wrong. */
+/** What two revisions list. */
 export async function packsWanted(base: Tree, head: Tree, from: readonly string[]): Promise<PacksWanted> {
   const [before, after] = await Promise.all([readSettingsOf(base), readSettingsOf(head)]);
-  return { base: before ?? bareSettings, head: after ?? bareSettings, from };
+  const unread = [before, after].flatMap((each) => (each.ok ? [] : each.problems));
+  const settings = (each: Outcome<Settings | undefined>): Settings =>
+    each.ok ? (each.value ?? bareSettings) : bareSettings;
+  const told = new Map(unread.map((problem) => [JSON.stringify([problem.place, problem.message]), problem]));
+  return { base: settings(before), head: settings(after), from, unread: [...told.values()] };
 }
 
 /** Fetches what is listed and not at hand yet; of main's packs and the branch's, each once. */
 export async function fetchPacks(
   dir: string,
-  { base, head, from }: PacksWanted,
+  { base, head, from }: Omit<PacksWanted, 'unread'>,
   onNetwork: OnNetwork,
 ): Promise<Outcome<readonly PackFetched[]>> {
   const listed = [...listedIn(base), ...listedIn(head)];

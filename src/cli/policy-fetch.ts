@@ -29,7 +29,8 @@ export async function runPolicyFetch(flags: PolicyFetchFlags): Promise<Finished>
     return ok(await packsWanted(base.value, head.value, from));
   });
   const fetched = wanted.ok ? await fetchPacks(repo, wanted.value, onNetwork) : wanted;
-  const problems = fetched.ok ? fetched.value.flatMap(problemOf) : fetched.problems;
+  const unread = wanted.ok ? wanted.value.unread : [];
+  const problems = [...unread, ...(fetched.ok ? fetched.value.flatMap(problemOf) : fetched.problems)];
   const lines = fetched.ok ? textLines(fetched.value.flatMap(lineOf)) : '';
   if (problems.length === 0) {
     const none = fetched.ok && fetched.value.length === 0;
@@ -41,7 +42,7 @@ export async function runPolicyFetch(flags: PolicyFetchFlags): Promise<Finished>
   return {
     output: `${lines}${reportProblems(problems, terminal(flags))}`,
     code: 2,
-    reason: 'not every pack is at hand',
+    reason: unread.length > 0 ? 'ullage.yaml does not read' : 'not every pack is at hand',
   };
 }
 

@@ -232,10 +232,10 @@ export async function readOnlyEstate(
   return { settings, files: list, estate: estateAfter(previous.estate, pieces, settings) };
 }
 
-/** The settings of a revision, where nothing else of it is wanted; undefined where it has none that read. */
-export async function readSettingsOf(tree: Tree): Promise<Settings | undefined> {
+/** The settings of a revision, where nothing else of it is wanted; undefined where it has none. */
+export async function readSettingsOf(tree: Tree): Promise<Outcome<Settings | undefined>> {
   const { value, problems } = await settingsAfter(emptyReading.settings, tree, undefined);
-  return problems.length === 0 ? value : undefined;
+  return problems.length === 0 ? ok(value) : err(...(await withExcerpts(problems, () => tree)));
 }
 
 /** The rules of a pack that is not a revision's own, with those of the packs that it uses, as the revision lists them. */

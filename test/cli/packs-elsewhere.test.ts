@@ -453,6 +453,14 @@ describe('whoever controls the objects of the clone', () => {
 });
 
 describe('what ullage.yaml lists', () => {
+  it('and does not read, is told by the command that fetches, and is not no pack', async () => {
+    const repository = using({ fleet: { ...held(fleetWith(strict)), commit: 'abc' } });
+    const { out, code } = await ullage('policy', 'fetch', '--repo', repository.dir, '--base', 'main');
+    expect(code).toBe(2);
+    expect(out).toContain('ullage.yaml:');
+    expect(out).not.toContain('lists no pack');
+  });
+
   const whole = { commit: 'a'.repeat(40), sha256: 'b'.repeat(64) };
 
   it.each([
