@@ -90,13 +90,17 @@ export const actions = {
   unshare: { at: 'provider', words: ['volume'], fills: [...volume] },
   attach: { at: 'provider', words: ['volume', 'server'], fills: [...volume, ...server] },
   'attach-boot': { at: 'provider', words: ['volume', 'server'], fills: [...volume, ...server] },
-  detach: { at: 'provider', words: ['volume', 'server'], fills: [...volume, ...server] },
+  detach: { at: 'provider', words: ['volume', 'server', 'shown'], fills: [...volume, ...server] },
   'attach-for-a-while': {
     at: 'provider',
     words: ['volume', 'server', 'group'],
     fills: [...volume, ...server],
   },
-  'detach-again': { at: 'provider', words: ['volume', 'server', 'group'], fills: [...volume, ...server] },
+  'detach-again': {
+    at: 'provider',
+    words: ['volume', 'server', 'group', 'shown'],
+    fills: [...volume, ...server],
+  },
   'delete-volume': {
     at: 'provider',
     words: ['volume', 'size'],

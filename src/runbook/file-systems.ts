@@ -14,7 +14,7 @@ import { mountSystem, unmountSystem } from './mounts.ts';
 import type { Carrier } from './sides.ts';
 import { goneWith } from './volume-deletion.ts';
 import { cleared, madeRoomIn, present, ready, workplace } from './waits.ts';
-import { layoutWords, makingWords, systemSubject, volumeSubject } from './words.ts';
+import { layoutWords, makingWords, sorted, systemSubject, volumeSubject } from './words.ts';
 
 export function systemCreated(
   draft: Draft,
@@ -135,6 +135,40 @@ export function systemRemounted(draft: Draft, { before, after }: ChangeOf<'file-
   return mounted(home);
 }
 
+/**
+ * A type that knows of no other server is worked on while none but one has it mounted: the others let go of it until
+ * that is done.
+ *
+ * @param done with which that is done
+ * @returns what must be done first
+ */
+function byOneAlone(
+  draft: Draft,
+  former: FileSystem,
+  system: FileSystem,
+  server: string | undefined,
+  done: string,
+): readonly string[] {
+  const { sides } = draft;
+  const { on } = system;
+  if (fileSystemFacts(former.type).clusterAware) return [];
+  const [before, after] = [sides.carrierHoldersBefore(on), sides.carrierHoldersAfter(on)];
+  const others = sorted([...before, ...after]).filter((each) => each !== server);
+  return others.flatMap((other) => {
+    const mounted = `mount ${sides.systemKey(system)} ${other}`;
+    draft.wait(mounted, [done]);
+    if (!before.includes(other)) return [];
+    // It mounts what its fstab has when it starts.
+    if (!sides.runsBefore(other)) {
+      draft.wait(`start ${other}`, [done]);
+      return [];
+    }
+    const off = unmountSystem(draft, former, other);
+    if (after.includes(other)) mountSystem(draft, system, other, [done]);
+    return off ?? [];
+  });
+}
+
 export function growSystem(draft: Draft, system: FileSystem, former: FileSystem): string {
   const { sides } = draft;
   const { on, mount, type, size } = system;
@@ -166,17 +200,18 @@ export function growSystem(draft: Draft, system: FileSystem, former: FileSystem)
   const mounted = `mount ${key} ${server ?? ''}`;
   const grown = `grow-system ${key}`;
   const more = { server, words, cautions: [caution] };
+  const alone = byOneAlone(draft, former, system, server, grown);
   if (grow.online) {
     return draft.want(grown, 'grow-mounted', subject, {
       ...more,
-      after: [...room, mounted],
+      after: [...room, mounted, ...alone],
     });
   }
   const stays = server !== undefined && sides.carrierHoldersBefore(on).includes(server);
   const off = stays ? unmountSystem(draft, former, server) : undefined;
   draft.want(grown, 'grow-unmounted', subject, {
     ...more,
-    after: [...room, ...(off === undefined ? [] : [off])],
+    after: [...room, ...alone, ...(off === undefined ? [] : [off])],
   });
   mountSystem(draft, system, server, [grown]);
   return grown;
@@ -201,7 +236,18 @@ export function systemShrunk(
     comes,
     words,
     cautions: [caution],
-    after: [backup, ...there, ...(off === undefined ? [] : [off])],
+    after: [
+      backup,
+      ...there,
+      ...byOneAlone(
+        draft,
+        before,
+        system,
+        server,
+        on.kind === 'volume-group' ? `shrunk ${key}` : `shrink ${key}`,
+      ),
+      ...(off === undefined ? [] : [off]),
+    ],
   });
   const done =
     on.kind === 'volume-group'
@@ -278,14 +324,15 @@ function resizeFor(
 }
 
 /** The share that only the superuser may fill, which is set on it as it lies. */
-export function setReserve(draft: Draft, { after, subject }: ChangeOf<'file-system-edited'>): string {
+export function setReserve(draft: Draft, { before, after, subject }: ChangeOf<'file-system-edited'>): string {
   const { sides } = draft;
   const { mount, type, on, size, making } = after;
   const server = sides.homeOf(on);
   const { reserve } = madeOf(type, size, making);
-  return draft.want(`reserve ${sides.systemKey(after)}`, 'set-reserve', subject, {
+  const key = `reserve ${sides.systemKey(after)}`;
+  return draft.want(key, 'set-reserve', subject, {
     server,
     words: { mount, type, reserve: perCent(reserve) },
-    after: ready(on, server),
+    after: [...ready(on, server), ...byOneAlone(draft, before, after, server, key)],
   });
 }

@@ -45,6 +45,7 @@ import type { Limits, Shared } from './rooms.ts';
 import { Sequence } from './sequence.ts';
 import { bootSwapped, serverCreated, serverDeleted, whileStopped } from './servers.ts';
 import { waitUntilSettled } from './settled.ts';
+import { shownDetached } from './shown-detached.ts';
 import { Sides } from './sides.ts';
 import { volumeShrunk } from './smaller-volumes.ts';
 import { snagOfStep, wayOut } from './snag.ts';
@@ -266,7 +267,9 @@ function stepOf(
   carriesOut: readonly number[],
 ): Omit<Step, 'id'> {
   const { key, wanted } = doing;
-  const { procedure: name, subject, server, words, cautions: more, early } = wanted;
+  const { procedure: name, subject, server, cautions: more, early } = wanted;
+  const isDetached = name === 'detach' || name === 'detach-again';
+  const words = isDetached ? { ...wanted.words, shown: shownDetached(sides, doing) } : wanted.words;
   const { at, destroys } = actionOf(name);
   const where = {
     guest: server === undefined ? undefined : sides.guest(server),

@@ -114,6 +114,17 @@ describe('a file system below another', () => {
     expect(waits(all, 'mount volume b /data/sub scan', 'mount volume a /data scan')).toBe(true);
   });
 
+  it('is mounted only after one that is made anew above it, also where a server that stood still starts', () => {
+    const held = (type: string, power: string) =>
+      estate({ a: { at: '/data', on: 'scan', type }, b: { at: '/data/sub', on: 'scan' } }).replace(
+        'scan: { power: running }',
+        `scan: { power: ${power} }`,
+      );
+    const all = steps(held('ext4', 'stopped'), held('xfs', 'running'));
+    expect(waits(all, 'start scan', 'fstab volume b /data/sub scan')).toBe(true);
+    expect(waits(all, 'mount volume b /data/sub scan', 'mount volume a /data scan')).toBe(true);
+  });
+
   it('is none where only the names begin alike', () => {
     const all = steps(
       estate({ b: { at: '/data2', on: 'scan' } }),
@@ -137,6 +148,31 @@ describe('a file system that several servers share', () => {
     const all = steps(bare, shared('gfs2'));
     for (const server of ['scan', 'far'])
       expect(waits(all, `mount volume s /s ${server}`, 'make volume s /s')).toBe(true);
+  });
+
+  it('is grown with no other server having it mounted, unless its type knows of them', () => {
+    const all = steps(shared('ext4'), shared('ext4', 60));
+    const [home, other] = ['far', 'scan'];
+    expect(all.find(({ procedure }) => procedure === 'grow-mounted')?.server).toBe(home);
+    expect(waits(all, 'grow-system volume s /s', `unmount volume s /s ${other}`)).toBe(true);
+    expect(waits(all, `mount volume s /s ${other}`, 'grow-system volume s /s')).toBe(true);
+    const clustered = steps(shared('gfs2'), shared('gfs2', 60)).map(({ procedure }) => procedure);
+    expect(clustered).toContain('grow-mounted');
+    expect(clustered).not.toContain('unmount');
+  });
+
+  it('shows by whom its volume is still held when one lets go of it', () => {
+    const alone = estate({ s: { at: '/s', on: 'scan', type: 'gfs2' } }).replace(
+      'shareable: false',
+      'shareable: true',
+    );
+    const seen = (all: readonly Step[]) => all.find(({ procedure }) => procedure === 'detach')?.seen;
+    expect(seen(steps(shared('gfs2'), alone))).toBe('The provider shows s as attached to scan only.');
+    expect(seen(steps(alone, alone.replace(/attachments: .*/, '')))).toBe(
+      'The provider shows s as attached to nothing.',
+    );
+    const none = alone.replace(/attachments: .*/, '');
+    expect(seen(steps(shared('gfs2'), none))).toBe('The provider shows s as no longer attached to far.');
   });
 
   it('is taken from all of them before a smaller volume takes its place, and comes back to all', () => {

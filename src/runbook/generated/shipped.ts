@@ -1476,7 +1476,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
       },
       "detach": {
         "does": "Detach volume {volume} from {server}.",
-        "seen": "The provider shows {volume} as attached to nothing.",
+        "seen": "The provider shows {volume} as {shown}.",
         "back": "Attach {volume} to {server} again."
       },
       "attach-for-a-while": {
@@ -1488,7 +1488,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
       "detach-again": {
         "does": "Detach {volume} from {server} again.",
         "why": "It is a member of volume group {group} now, and goes where that goes.",
-        "seen": "The provider shows {volume} as attached to nothing.",
+        "seen": "The provider shows {volume} as {shown}.",
         "back": "Attach {volume} to {server} again."
       },
       "delete-volume": {
