@@ -1,6 +1,6 @@
 /** `ullage policy check`: a policy held against the estate it is for. */
 import { err, ok } from '../base/problem.ts';
-import { checkPolicy } from '../policy/check.ts';
+import { checkPolicy, declaresNothing } from '../policy/check.ts';
 import type { Policy } from '../policy/policy.ts';
 import { type PolicyFormat, reportPolicyCheck } from '../report/policy.ts';
 import { type Finished, type ReportFlags, terminal } from './edge.ts';
@@ -31,11 +31,20 @@ export async function runPolicyCheck(flags: PolicyCheckFlags): Promise<Finished>
     }
     const policy: Policy = { settings, priceLists, rules, waivers, procedures };
     const remarks = checkPolicy(policy, revision, estate, { on, soon });
-    return ok({ on, rules: rules.length, waivers: waivers.length, remarks });
+    return ok({
+      check: { on, rules: rules.length, waivers: waivers.length, remarks },
+      isBare: declaresNothing(estate),
+    });
   });
   if (!checked.ok) {
     return notTold(checked.problems, flags, 'not judged: the policy cannot be read');
   }
-  const remarks = flags.at === undefined ? await staleSchemas(repo) : [];
-  return { output: reportPolicyCheck(checked.value, format, terminal(flags)), code: 0, remarks };
+  const { check, isBare } = checked.value;
+  const remarks = [
+    ...(isBare
+      ? ['No server and no volume is declared yet: what the policy names was not held against any.']
+      : []),
+    ...(flags.at === undefined ? await staleSchemas(repo) : []),
+  ];
+  return { output: reportPolicyCheck(check, format, terminal(flags)), code: 0, remarks };
 }

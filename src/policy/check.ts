@@ -113,7 +113,12 @@ interface Ground {
   readonly labels: ReadonlyMap<string, ReadonlySet<string>>;
   /** Whatever a finding can be about, by name. */
   readonly subjects: ReadonlySet<string>;
+  /** Nothing is declared yet: a policy comes first, and no name in it is wrong for that. */
+  readonly isBare: boolean;
 }
+
+export const declaresNothing = ({ servers, volumes }: Estate): boolean =>
+  servers.size === 0 && volumes.size === 0;
 
 function groundOf({ settings, priceLists, rules }: Policy, estate: Estate): Ground {
   const sites = new Set(settings.sites.keys());
@@ -144,7 +149,16 @@ function groundOf({ settings, priceLists, rules }: Policy, estate: Estate): Grou
     ...[...labels].flatMap(([label, values]) => [...values].map((value) => `${label}=${value}`)),
     ...rules.map(({ name }) => name),
   ]);
-  return { things, teams, listedTeams: settings.teams, sites, tiers, labels, subjects };
+  return {
+    things,
+    teams,
+    listedTeams: settings.teams,
+    sites,
+    tiers,
+    labels,
+    subjects,
+    isBare: declaresNothing(estate),
+  };
 }
 
 /**
@@ -163,6 +177,7 @@ function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readon
   if (where === undefined) return [];
   const remarks: Remark[] = [];
   const unknown = (what: string, value: string, among: Iterable<string>): void => {
+    if (known.isBare) return;
     remarks.push({
       kind: 'unknown in scope',
       name,
@@ -181,7 +196,15 @@ function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readon
         message: `${name} applies to the team ${team}, and ullage.yaml lists no such team`,
         advice: `${offer(team, teams)}Correct the name, or list the team.`,
       });
-    } else if (!known.teams.has(team)) unknown('team', team, teams.length > 0 ? [] : known.teams);
+    } else if (!known.teams.has(team) && teams.length > 0 && !known.isBare) {
+      remarks.push({
+        kind: 'unknown in scope',
+        name,
+        place,
+        message: `${name} applies to the team ${team}, which ullage.yaml lists, and nothing of the team is declared`,
+        advice: 'Leave it where that is still to come; correct the name where another team is meant.',
+      });
+    } else if (!known.teams.has(team)) unknown('team', team, known.teams);
   }
   for (const site of where.sites ?? []) if (!known.sites.has(site)) unknown('site', site, known.sites);
   for (const tier of where.tiers ?? []) if (!known.tiers.has(tier)) unknown('tier', tier, known.tiers);
@@ -198,6 +221,7 @@ function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readon
   const scope = scopeOf(entry);
   if (
     remarks.length === 0 &&
+    !known.isBare &&
     !known.things.some(({ kind, belonging }) => kinds.includes(kind) && scope.includes(belonging))
   ) {
     remarks.push({
@@ -428,7 +452,7 @@ function looserWords({ direction, key, from, to }: PolicyChange): string {
 function waiverRemarks(
   waiver: Waiver,
   policy: Policy,
-  { subjects }: Ground,
+  { subjects, isBare }: Ground,
   on: string,
   soon: number,
 ): readonly Remark[] {
@@ -474,13 +498,13 @@ function waiverRemarks(
   }
   for (const { message, advice } of withoutEffect(waiver, policy.rules))
     remarks.push(remark('waiver without effect', message, advice));
-  if (!subjects.has(subject)) {
+  if (!subjects.has(subject) && !isBare) {
     remarks.push(
       remark(
         'waiver without effect',
         `the waiver is for ${subject}, which is not in the estate`,
         otherwise === undefined
-          ? `${offer(subject, [...subjects])}Correct the name, or delete the waiver.`
+          ? `${offer(subject, [...subjects])}Correct the name, or delete the waiver, unless it is for what is still to be declared.`
           : `Write it so: ${otherwise}`,
       ),
     );

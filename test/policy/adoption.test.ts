@@ -5,6 +5,7 @@
 import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Judged } from '../../src/policy/judgement.ts';
+import { questionSentence } from '../../src/report/model/question.ts';
 import { rules } from '../../src/rules/registry.ts';
 import { ullage } from '../cli/run.ts';
 import {
@@ -140,6 +141,13 @@ describe('the question', () => {
     const marked = { [storage]: `existing: true\n${main[storage]}` };
     const question = await asked(marked, added(1, '', 'existing: true\n'));
     expect(question).toEqual({ first: false, servers: [], volumes: ['new-0'], spent: [storage] });
+    expect(question && questionSentence(question)).toBe(
+      `Is what the branch brings new, or there already: 1 volume? \`existing: true\` at the top of ${storage} was for what it was merged with and is not for what is added since, so it is taken for new. If it is new, delete that line, which is no longer needed. If not, write \`existing: true\` on it: nothing of it is created then.`,
+    );
+    // The line alone is deleted, and nothing else comes of that.
+    const { changes } = await judged({ ...gannetPoint, ...marked }, added(1));
+    expect(changes.map(({ kind }) => kind)).toEqual(['volume-created']);
+    expect(await asked(marked, added(1))).toBeUndefined();
   });
 
   it('is told in every form', async () => {

@@ -97,8 +97,22 @@ describe('a rule that can find nothing in this estate', () => {
     ]);
     expect(remarked({ entries: entries('imageries'), teams: ['imageries'] })).toEqual([
       expect.stringMatching(
-        /^unknown in scope 2: .* and the estate has none \| Correct the name, or remove it/,
+        /^unknown in scope 2: .* which ullage\.yaml lists, and nothing of the team is declared \| Leave it where that is still to come/,
       ),
+    ]);
+  });
+
+  it('is not told before anything is declared: the policy comes first, and with it a waiver ahead of its change', () => {
+    const estate = estateOf('');
+    const entries = [
+      limit('imagery-limit', 50, ', where: { teams: [imagery], labels: { use: scans } }'),
+      '{ rule: no-shrink, where: { sites: [north-quay], tiers: [bulk] } }',
+    ];
+    expect(remarked({ entries, teams: ['imagery'], waivers: [{}], estate })).toEqual([]);
+    expect(remarked({ entries, waivers: [{}], estate })).toEqual([]);
+    // What ullage.yaml lists is known already.
+    expect(remarked({ entries, teams: ['imageries'], estate })).toEqual([
+      expect.stringContaining('ullage.yaml lists no such team'),
     ]);
   });
 

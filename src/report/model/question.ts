@@ -16,15 +16,14 @@ export function questionSentence(question: Question): string {
   const { first, spent } = question;
   const one = question.servers.length + question.volumes.length === 1;
   const [file, ...others] = spent;
-  return [
-    `${first ? 'Main declares no server and no volume yet. ' : ''}Is what the branch brings new, or there already: ${askedWords(question)}?`,
-    ...(file === undefined
-      ? [`It does not say, so ${one ? 'it is' : 'they are'} taken for new.`]
-      : [
-          `\`existing: true\` at the top of ${file}${others.length === 0 ? '' : ` (and ${counted(others.length, 'other file')})`} is on main already and says nothing of what is added later, so ${one ? 'it is' : 'they are'} taken for new.`,
-        ]),
-    'Write `existing: true` on what is there already, or at the top of a new file for all in it: nothing of that is created. Write `existing: false` on what is new.',
-  ].join(' ');
+  const asked = `${first ? 'Main declares no server and no volume yet. ' : ''}Is what the branch brings new, or there already: ${askedWords(question)}?`;
+  const taken = one ? 'it is taken' : 'they are taken';
+  if (file === undefined) {
+    return `${asked} It does not say, so ${taken} for new. Write \`existing: true\` on what is there already, or at the top of a new file for all in it: nothing of that is created. Write \`existing: false\` on what is new.`;
+  }
+  // Once it is merged, the line only misleads.
+  const where = `${file}${others.length === 0 ? '' : ` (and of ${counted(others.length, 'other file')})`}`;
+  return `${asked} \`existing: true\` at the top of ${where} was for what it was merged with and is not for what is added since, so ${taken} for new. If ${one ? 'it is' : 'all of them are'} new, delete that line, which is no longer needed. If not, write \`existing: true\` on ${one ? 'it' : 'those that are there already'}: nothing of ${one ? 'it' : 'them'} is created then.`;
 }
 
 /** Before steps that create what may be there. */
