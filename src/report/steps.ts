@@ -79,7 +79,7 @@ function stepsModel(overview: StepsOverview, ofList: readonly Field[] = []): Rep
   const shown = wanted(overview);
   const { left, next } = remaining(runbook, done);
   const foreign = ofOtherMain(overview);
-  const isSettled = problems.length + surveyed.length + foreign.length === 0;
+  const isOver = isCarriedOut(overview);
   const isWhole = server === undefined && by === undefined;
   return {
     tone: verdict === 'fail' || problems.length > 0 ? 'fails' : 'plain',
@@ -90,10 +90,10 @@ function stepsModel(overview: StepsOverview, ofList: readonly Field[] = []): Rep
         : [
             advice(
               'Now',
-              surveyed.length + foreign.length > 0
+              !isSettled(overview)
                 ? 'Settle first what speaks against the ticks, below.'
                 : left.length === 0
-                  ? 'All is done. A survey of each server that was worked on confirms it: `ullage survey compare`.'
+                  ? `All is done. ${confirmedBy(runbook)} confirms it: \`ullage survey compare\`.`
                   : `${left.length} left. Next: ${next.length === 1 ? 'step' : 'any of the steps'} ${next.map(({ number }) => number).join(', ')}.`,
             ),
           ]),
@@ -105,7 +105,7 @@ function stepsModel(overview: StepsOverview, ofList: readonly Field[] = []): Rep
               'Where the change is merged already, name main as it was before with --base, and main with --head.',
             ),
           ]),
-      ...(runbook.length < 2 ? [] : [line('Course', courseSentences(runbook).join(' '))]),
+      ...(runbook.length < 2 || isOver ? [] : [line('Course', courseSentences(runbook).join(' '))]),
       ...(isWhole ? [] : [line('Shown', `${shown.length} of ${counted(runbook.length, 'step')}.`)]),
       line('Judged', judgedSentence(judged)),
       ...ticksFields(overview),
@@ -118,10 +118,10 @@ function stepsModel(overview: StepsOverview, ofList: readonly Field[] = []): Rep
             ...problemSections(problems),
             ...otherMainSection(foreign, judged),
             ...surveyedSection(surveyed),
-            ...cautionSection(shown),
+            ...cautionSection(openOf(overview, shown)),
             ...elsewhere(overview, shown),
             listed(overview, shown, question),
-            ...stepBackSection(runbook, done, isSettled),
+            ...stepBackSection(runbook, done, isSettled(overview)),
           ],
   };
 }
@@ -167,6 +167,24 @@ const otherMainSection = (foreign: readonly ListOf[], { base }: Judged): readonl
         },
       ];
 
+/** Whether nothing speaks against what is ticked. */
+const isSettled = (overview: StepsOverview): boolean =>
+  (overview.problems ?? []).length + (overview.surveyed ?? []).length + ofOtherMain(overview).length === 0;
+
+/** The steps that are not known to be done. */
+const openOf = (overview: StepsOverview, shown: readonly Step[]): readonly Step[] =>
+  isSettled(overview) ? shown.filter(({ number }) => !overview.done.has(number)) : shown;
+
+const isCarriedOut = (overview: StepsOverview): boolean =>
+  overview.judged.verdict === 'pass' &&
+  overview.judged.runbook.every(({ number }) => overview.done.has(number)) &&
+  isSettled(overview);
+
+const confirmedBy = (runbook: readonly Step[]): string =>
+  runbook.some(({ at }) => at === 'guest')
+    ? 'A survey of each server that was worked on'
+    : "The provider's list, kept anew,";
+
 function headlineOf({ judged: { verdict, runbook }, done, problems = [] }: StepsOverview): string {
   if (runbook.length === 0 && problems.length === 0) return 'There is nothing to carry out';
   if (problems.length > 0)
@@ -199,20 +217,19 @@ const cautionSection = (shown: readonly Step[]): readonly Section[] =>
     ? [{ title: 'Cautions', blocks: [sentence(cautions)] }]
     : [];
 
-function listed(
-  { judged, done }: StepsOverview,
-  shown: readonly Step[],
-  question: Judged['question'],
-): Section {
+function listed(overview: StepsOverview, shown: readonly Step[], question: Judged['question']): Section {
+  const { judged, done } = overview;
   const checklist = checklistOf(judged);
   return {
     title: 'Steps, in order',
     blocks: [
       ...(question === undefined ? [] : [sentence(stepsQuestion(question))]),
-      ...opening(judged.verdict, shown, 'in a section of their own'),
+      ...(isCarriedOut(overview)
+        ? []
+        : opening(judged.verdict, openOf(overview, shown), 'in a section of their own')),
       {
         kind: 'entries',
-        entries: fullStepEntries(judged, shown, done),
+        entries: fullStepEntries(judged, shown, done, isSettled(overview)),
         ...(checklist === undefined ? {} : { checklist }),
       },
       ...waitsOf(shown),
@@ -239,7 +256,7 @@ function stepsJson(overview: StepsOverview): StepsReport {
         return on === undefined ? [] : [[step.id, on]];
       }),
     ),
-    next: remaining(runbook, done).next.map(({ number }) => number),
+    next: isSettled(overview) ? remaining(runbook, done).next.map(({ number }) => number) : [],
     ticksOf: (overview.lists ?? []).map(({ base: main, head: branch }) => ({
       base: main,
       head: branch,

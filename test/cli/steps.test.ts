@@ -170,6 +170,9 @@ describe('a check-list of steps', () => {
     const ended = await stepsOf(repository, '--done', kept(repository, all));
     expect(ended.out).toContain('All is done.');
     expect(ended.out).toContain('survey');
+    // What is over is not to be done again: each step in one line, without cautions and commands.
+    expect(ended.out).not.toMatch(/Cautions|Carry these steps out|Course|example|to step back/);
+    expect(ended.out.match(/^ +\d+ {2}done {2}/gm)).toHaveLength(boxes.length);
   });
 
   it('keeps its ticks when it is printed again', async () => {
@@ -195,11 +198,12 @@ describe('a check-list of steps', () => {
     // What is left is shown all the same: the tick that holds, and none that does not.
     const again = await stepsOf(repository, '--format', 'markdown', '--done', path);
     expect([again.code, again.out.match(/^- \[x\] \*\*\d+/gm)]).toEqual([2, ['- [x] **1']]);
-    const { done, problems } = JSON.parse(
+    const { done, problems, next } = JSON.parse(
       (await stepsOf(repository, '--format', 'json', '--done', path)).out,
     );
-    expect([done, problems]).toEqual([
+    expect([done, next, problems]).toEqual([
       [expect.any(String)],
+      [],
       [expect.objectContaining({ message: expect.stringContaining('which must be done first') })],
     ]);
   });
@@ -257,6 +261,7 @@ describe('a check-list of steps', () => {
         expect([moved.code, moved.err]).toEqual([1, 'the ticks are of another main\n']);
         expect(moved.out).toContain('Ticks of another main');
         expect(moved.out).not.toContain('All is done');
+        expect(moved.out).toContain('Carry these steps out');
         const anew = await stepsOf(repository, '--done', list, '--format', 'markdown');
         const settled = await stepsOf(repository, '--done', kept(repository, anew.out));
         expect([settled.code, settled.out.includes('All is done')]).toEqual([0, true]);

@@ -62,7 +62,7 @@ export interface StepsReport {
     main: 'this' | 'another';
   }[];
   /**
-   * The steps that nothing holds up now.
+   * The steps that nothing holds up now: none as long as something speaks against the ticks.
    */
   next: Number[];
   /**

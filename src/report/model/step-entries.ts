@@ -16,13 +16,21 @@ const ticked = (on: string | undefined): Tag => ({
   tone: 'plain',
 });
 
-/** @param shown those of the judged steps that are wanted */
+/**
+ * Of a step that is known to be done there is only what can still matter: how to step back from it, as long as others
+ * are left.
+ *
+ * @param shown those of the judged steps that are wanted
+ * @param isSettled whether nothing speaks against what is ticked
+ */
 export function fullStepEntries(
   { verdict, runbook, billing, cost }: Pick<Judged, 'verdict' | 'runbook' | 'billing' | 'cost'>,
   shown: readonly Step[],
   done: Done,
+  isSettled: boolean,
 ): readonly Entry[] {
   const returning = returningOf(runbook);
+  const isOver = isSettled && runbook.every(({ number }) => done.has(number));
   return shown.map((step) => {
     const billed = billing.get(step.number);
     return {
@@ -33,14 +41,22 @@ export function fullStepEntries(
         : { id: step.id, done: done.has(step.number), doneOn: done.get(step.number) }),
       tag: done.has(step.number) ? ticked(done.get(step.number)) : step.destroys ? losesData : undefined,
       text: `${whereOf(step)}${step.does}`,
-      fields: [
-        ...(step.why === undefined ? [] : [line('why', step.why)]),
-        ...(step.after.length === 0 ? [] : [line('first', `${stepsWords(step.after)} must be done.`)]),
-        ...moreFields(step),
-        ...(step.seen === undefined ? [] : [advice('then', step.seen)]),
-        ...backFields(step, returning.get(step.number)),
-        ...(billed === undefined ? [] : [line('billing', billingWords(billed, cost.currencyBefore))]),
-      ],
+      fields: isOver
+        ? []
+        : [
+            ...(isSettled && done.has(step.number)
+              ? []
+              : [
+                  ...(step.why === undefined ? [] : [line('why', step.why)]),
+                  ...(step.after.length === 0
+                    ? []
+                    : [line('first', `${stepsWords(step.after)} must be done.`)]),
+                  ...moreFields(step),
+                  ...(step.seen === undefined ? [] : [advice('then', step.seen)]),
+                ]),
+            ...backFields(step, returning.get(step.number)),
+            ...(billed === undefined ? [] : [line('billing', billingWords(billed, cost.currencyBefore))]),
+          ],
     };
   });
 }
