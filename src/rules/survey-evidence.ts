@@ -75,7 +75,7 @@ export function* undeclaredOn(
       subject,
       place,
       facet: `holds ${volume} ${survey.server}`,
-      message: `${what} takes what main does not declare: a survey of ${survey.at.slice(0, 10)} shows on ${volume} (${disk.name} on ${survey.server}) ${listed(held)}`,
+      message: `${what} would lose or take away what main does not declare: by the survey of ${survey.at.slice(0, 10)}, ${volume} (${disk.name} on ${survey.server}) holds ${listed(held)}`,
       advice:
         'Find out what that is and who needs it. Declare it where it can be declared, or remove it; then survey the server again.',
     };

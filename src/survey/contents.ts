@@ -60,7 +60,7 @@ export function undeclaredContents(
         const isOwn = own !== undefined && own.type === system.type && own.mount === mountOf(system);
         return isOwn || (declared !== undefined && isDeclared(declared, system, systems))
           ? undefined
-          : `${system.type} ${whereOf(system)} (${system.device})`;
+          : `${system.type === 'swap' ? 'swap space' : system.type} ${whereOf(system)} (${system.device})`;
       }
       case 'volume group':
         return content.name === group ? undefined : `a member of the volume group ${content.name}`;
