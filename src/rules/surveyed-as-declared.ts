@@ -49,7 +49,7 @@ export const surveyedAsDeclared: ChangeRule<'surveyed-as-declared'> = {
       schema: {
         enum: [...levels],
         description:
-          "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.",
+          "The level of a missing survey, up to the entry's own. As long as main has no survey at all, a missing one is told only where this is `error`.",
         default: 'note',
       },
       looser: 'unknown',

@@ -698,7 +698,7 @@ export interface SurveyedAsDeclaredEntry {
    */
   'too-old'?: 'error' | 'warning' | 'note';
   /**
-   * The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.
+   * The level of a missing survey, up to the entry's own. As long as main has no survey at all, a missing one is told only where this is `error`.
    */
   missing?: 'error' | 'warning' | 'note';
 }

@@ -1112,7 +1112,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
       "see-device": {
         "does": "Check that the new device of {volume} has appeared, with {size}, and note its name.",
         "why": "All later steps use the device's name; with the wrong one they change somebody else's data.",
-        "seen": "One new device of {size} is there, and nothing is on it that nobody expected."
+        "seen": "One new device of {size} is there, with what is expected on it and nothing else."
       },
       "see-size": {
         "does": "Rescan the device of {volume} until the guest shows {size}.",
