@@ -11,6 +11,7 @@ import { bytes, exactSize, noBytes } from '../estate/size.ts';
 import { capacityPrice } from '../price/line.ts';
 import { showMoney, subtractMoney, sumMoney } from '../price/money.ts';
 import { tooSoonFull } from './days-until-full.ts';
+import { moreRoom, movingCaution } from './more-room.ts';
 import { ratioOf, sizeOf } from './parameter.ts';
 import type { EntryFault, EntryOf, StateRule } from './rule.ts';
 import type { View } from './view.ts';
@@ -170,6 +171,7 @@ volume-groups:
           facet: room.measure,
           place: { revision: view.revision, ...room.place },
           message: `${messageFor(room, wanted, short)}${priceOfMore(wantedOf, room, view)}`,
+          advice: moreRoom(room.layer),
           excess: short,
           measured: room.measure === 'bytes' ? { size: short } : { number: short },
         };
@@ -217,7 +219,7 @@ volume-groups:
           facet: 'placement',
           place: { revision: 'head', ...room.place },
           message: `${messageFor(room, wanted, wanted - room.free)}; its file systems would fit if they were created again, but cannot grow from where they are on main`,
-          advice: `Grow every member of the group, or keep the file systems smaller. ${caution}`,
+          advice: `Grow every member of the group, or keep the file systems smaller. ${movingCaution}`,
           excess: wanted - room.free,
           measured: { size: wanted - room.free },
         };
@@ -225,9 +227,6 @@ volume-groups:
     };
   },
 };
-
-const caution =
-  'Moving the data needs a backup and space elsewhere: it is at risk until the move is complete.';
 
 /** The groups whose room a change may alter. */
 const groupsChanged = (changes: readonly Change[], { groupOf, groups }: Estate): ReadonlySet<string> =>

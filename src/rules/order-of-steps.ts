@@ -1,8 +1,12 @@
+import { quotaRooms, type Room, slotRooms } from '../capacity/headroom.ts';
+import { measured as amountOf } from '../capacity/measure.ts';
 import { type Change, isAttachmentChange } from '../change/change.ts';
 import { type Subject, subjectKey } from '../estate/estate.ts';
 import { quotaWords, type SnaggedStep, snaggedSteps, wayOut } from '../runbook/snag.ts';
-import type { Step } from '../runbook/step.ts';
+import type { Snag, Step } from '../runbook/step.ts';
+import { moreRoom } from './more-room.ts';
 import { type ChangeRule, everyDeclaredKind } from './rule.ts';
+import type { View } from './view.ts';
 
 export const orderOfSteps: ChangeRule<'order-of-steps'> = {
   name: 'order-of-steps',
@@ -68,17 +72,18 @@ attachments:
     },
   },
   check: () =>
-    function* ({ changes, allChanges, steps = [] }) {
+    function* ({ changes, allChanges, head, steps = [] }) {
       for (const snagged of snaggedSteps(steps)) {
         const { step, snag } = snagged;
         const change = changeAt(snagged, changes, allChanges);
         if (change === undefined) continue;
+        const short = shortAfterwards(snag, head);
         yield {
           subject: step.subject,
           place: change.place,
           facet: `${snag.kind} ${step.key}`,
-          message: messageOf(snagged),
-          advice: wayOut(snag),
+          message: short === undefined ? messageOf(snagged) : shortMessage(short, snagged),
+          advice: short === undefined ? wayOut(snag) : moreRoom(short.layer),
         };
       }
     },
@@ -127,6 +132,36 @@ function messageOf({ step, snag, circle }: SnaggedStep): string {
     case 'no-quota':
       return `${none}, since it goes beyond the ${quotaWords(snag)} by then and not enough can be freed before: ${quotedStep(step)}`;
   }
+}
+
+/** The room that a step comes to a halt for, where it is too small for what is there after all steps, in whatever order. */
+function shortAfterwards(snag: Snag, { estate, settings }: View): Room | undefined {
+  const rooms = (): readonly Room[] => {
+    switch (snag.kind) {
+      case 'no-slot': {
+        const server = estate.servers.get(snag.server);
+        return server === undefined ? [] : slotRooms(estate, settings, [server]);
+      }
+      case 'no-quota':
+        return quotaRooms(estate, settings).filter(
+          ({ subject, measure }) =>
+            subject.name === snag.site && (measure === 'volumes') === (snag.of === 'volumes'),
+        );
+      case 'circle':
+      case 'apart':
+        return [];
+    }
+  };
+  return rooms().find(({ free }) => free < 0n);
+}
+
+function shortMessage(room: Room, { step }: SnaggedStep): string {
+  const figures = `${amountOf(room.measure, room.taken)} of ${amountOf(room.measure, room.capacity)}, ${amountOf(room.measure, -room.free)} short`;
+  const what =
+    room.layer === 'attachment-slots'
+      ? `server ${room.subject.name} has too few attachment slots for what is attached to it afterwards`
+      : `site ${room.subject.name} has too low a quota for what is there afterwards`;
+  return `${what} (${figures}), so that this cannot be carried out: ${quotedStep(step)}`;
 }
 
 /** By its number among the steps, and the first of what it says. */

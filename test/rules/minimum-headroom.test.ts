@@ -162,3 +162,31 @@ ${Object.entries(systems)
     expect((await underRule(entry, small(2), more)).verdict).toBe('pass');
   });
 });
+
+describe('advises what helps at its own layer', () => {
+  it.each([
+    [
+      'quota',
+      volumes('1 GiB', '1 GiB'),
+      /^Delete at the site what is no longer needed, declare what is new smaller/,
+    ],
+    [
+      'attachment-slots',
+      'site: north-quay\nservers: { scanner: { attachment-slots: 1 } }\nvolumes: { a: { size: 1 GiB, tier: bulk }, b: { size: 1 GiB, tier: bulk } }\nattachments: [ { volume: a, server: scanner }, { volume: b, server: scanner } ]\n',
+      /^Attach fewer volumes to the server/,
+    ],
+    [
+      'volume-group',
+      'site: north-quay\nvolumes: { a: { size: 10 GiB, tier: bulk } }\nvolume-groups: { plates: { members: [a], file-systems: { /plates: { size: 20 GiB, type: xfs } } } }\n',
+      /^Where a file system of the group is new, or grows, declare it smaller\. Otherwise grow a member/,
+    ],
+  ])('%s', async (layer, branch, advice) => {
+    const judgement = await underRule(
+      `rule: minimum-headroom, of: ${layer}`,
+      '',
+      branch,
+      settings('quota: { volumes: 1 }'),
+    );
+    expect(onlyFinding(judgement).advice).toMatch(advice);
+  });
+});

@@ -39,6 +39,32 @@ describe('what no order of steps carries out', () => {
     ]);
   });
 
+  it('says plainly what is short where there is too little room afterwards, too', async () => {
+    const attached = (count: number) => {
+      const names = Array.from({ length: count }, (_, index) => `p${index}`);
+      return `team: imagery\nservers: { scanner: { power: running, attachment-slots: 2, site: north-quay } }\nvolumes: { ${names.map((name) => `${name}: { size: 40 GiB, tier: bulk, site: north-quay }`).join(', ')} }\nattachments: [ ${names.map((name) => `{ volume: ${name}, server: scanner }`).join(', ')} ]\n`;
+    };
+    const judged = (quota: string) =>
+      judgedBranch({
+        main: attached(2),
+        branch: attached(3),
+        entries: [rule],
+        settings: `currency: EUR\nsites: { north-quay: { quota: { ${quota} } } }\n`,
+      });
+    const [slots, ...more] = (await judged('volumes: 9')).findings;
+    expect(more).toEqual([]);
+    expect(slots?.message).toMatch(
+      /^server scanner has too few attachment slots for what is attached to it afterwards \(3 slots of 2 slots, 1 slot short\), so that this cannot be carried out: step \d+, Attach volume p2 to scanner$/,
+    );
+    expect(slots?.advice).toMatch(/^Attach fewer volumes to the server/);
+    const quotas = (await judged('size: 100 GiB')).findings.map(({ message }) => message);
+    expect(quotas).toContainEqual(
+      expect.stringMatching(
+        /^site north-quay has too low a quota for what is there afterwards \(120 GiB of 100 GiB, 20 GiB short\)/,
+      ),
+    );
+  });
+
   it('names the steps of a circle: two full groups exchange their only members', async () => {
     const judgement = await judgedBranch({
       main: two('one', 'other'),
