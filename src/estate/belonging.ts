@@ -22,13 +22,13 @@ export function belongingProblems(
       ? []
       : [
           ...unlisted(part, 'site', [...servers, ...volumes], [...sites.keys()], listed.sites),
-          ...unnamed('site', [...servers, ...volumes], 'its quota and its attachment slots'),
+          ...unnamed('site', [...servers, ...volumes], 'each with its quota and its attachment slots'),
         ]),
     ...(teams.length === 0
       ? []
       : [
           ...unlisted(part, 'team', [...servers, ...volumes, ...groups], teams, listed.teams),
-          ...unnamed('team', billed, 'its spend limit'),
+          ...unnamed('team', billed, 'for which a policy sets spend limits'),
         ]),
   ];
 }
@@ -79,7 +79,7 @@ function unnamed(key: Key, things: readonly Declaration[], limits: string): read
   return [
     {
       place: first.place,
-      message: `the ${spoken(first)} ${first.name} ${more}, and ullage.yaml lists the ${key}s, each with ${limits}`,
+      message: `the ${spoken(first)} ${first.name} ${more}, and ullage.yaml lists the ${key}s, ${limits}`,
       advice: `Write \`${key}:\` at the top of the file for all that is in it, or on each that needs it.`,
     },
   ];

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compareEstates } from '../../src/change/compare.ts';
+import { courseSentences } from '../../src/report/model/steps.ts';
 import { courseOf } from '../../src/runbook/course.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
 import type { Step } from '../../src/runbook/step.ts';
@@ -46,6 +47,22 @@ describe('the course of the steps', () => {
     expect(moved[(only?.to ?? 0) - 1]?.procedure).toBe('start-server');
     const stopped = courseOf(runbook(pair, pair.replace('type: small', 'type: small, power: stopped')));
     expect(stopped.standing).toEqual([{ server: 'plate-scanner', from: 1, to: undefined }]);
+  });
+
+  it('is said as a chain, as one after another, or as in any order', () => {
+    const volume = (name: string, size = 40): string => `  ${name}: { size: ${size} GiB, tier: bulk }\n`;
+    const said = (before: string, after: string) => courseSentences(runbook(before, after));
+    const three = `volumes:\n${volume('a')}${volume('b')}${volume('c')}`;
+    expect(said('volumes: {}\n', three)).toEqual([
+      'The 3 steps can be done in any order, and beside one another.',
+    ]);
+    expect(said(pair, pair.replaceAll('40 GiB', '50 GiB'))).toEqual([
+      'Of the 6 steps, the longest chain in which each waits for the one before it is 3 long; the others can be done beside it.',
+    ]);
+    expect(said(pair, pair.replace('plates-1: { size: 40 GiB', 'plates-1: { size: 50 GiB'))).toEqual([
+      'Each of the 3 steps waits for the one before it.',
+    ]);
+    expect(said('volumes: {}\n', `volumes:\n${volume('a')}`)).toEqual([]);
   });
 
   it('has nothing to say where there is nothing to do', () => {

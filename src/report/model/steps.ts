@@ -50,17 +50,18 @@ function briefly({ verdict, runbook, base }: Judged, cautioned: Cautioned): read
   ];
 }
 
+function chainSentence(longest: number, steps: number): string {
+  if (longest === 1) return `The ${steps} steps can be done in any order, and beside one another.`;
+  return longest === steps
+    ? `Each of the ${steps} steps waits for the one before it.`
+    : `Of the ${steps} steps, the longest chain in which each waits for the one before it is ${longest} long; the others can be done beside it.`;
+}
+
 /** How long it takes at the least, and who has to do without what meanwhile. */
 export function courseSentences(steps: readonly Step[]): readonly string[] {
   const { longest, standing } = courseOf(steps);
   return [
-    ...(longest.length < steps.length
-      ? [
-          `Of the ${steps.length} steps, the longest chain in which each waits for the one before it is ${longest.length} long; the others can be done beside it.`,
-        ]
-      : steps.length > 1
-        ? [`Each of the ${steps.length} steps waits for the one before it.`]
-        : []),
+    ...(steps.length < 2 ? [] : [chainSentence(longest.length, steps.length)]),
     ...standing.map(({ server, from, to }) =>
       to === undefined
         ? `${server} is shut down in step ${from}, and is not started again.`
