@@ -126,8 +126,8 @@ export const actions = {
   'change-server-type': { at: 'provider', words: ['server', 'was', 'type'], fills: [...server, 'type'] },
   'move-server': { at: 'provider', words: ['server', 'was', 'site'], fills: [...server, 'site'] },
   'set-boot': { at: 'provider', words: ['server', 'volume'], fills: [...server, ...volume] },
-  'see-device': { at: 'guest', words: ['volume', 'size'], fills: [...disk] },
-  'see-size': { at: 'guest', words: ['volume', 'size'], fills: [...disk] },
+  'see-device': { at: 'guest', words: ['volume', 'size', 'bytes'], fills: [...disk] },
+  'see-size': { at: 'guest', words: ['volume', 'size', 'bytes'], fills: [...disk] },
   'grow-partition': { at: 'guest', words: ['volume'], fills: [...disk, 'partition-number'] },
   'grow-inside': {
     at: 'guest',
@@ -251,8 +251,8 @@ export const actions = {
   'set-reserve': { at: 'guest', words: ['mount', 'type', 'reserve'], fills: [...system, 'reserve'] },
   'bring-back': { at: 'guest', words: ['mount'], fills: [...system] },
   'bring-over': { at: 'guest', words: ['volume', 'old'], fills: [...disk] },
-  'grow-mounted': { at: 'guest', words: ['mount', 'type'], fills: [...system] },
-  'grow-unmounted': { at: 'guest', words: ['mount', 'type'], fills: [...system] },
+  'grow-mounted': { at: 'guest', words: ['mount', 'type', 'back'], fills: [...system] },
+  'grow-unmounted': { at: 'guest', words: ['mount', 'type', 'back'], fills: [...system] },
   'shrink-mounted': {
     at: 'guest',
     words: ['mount', 'type', 'size'],

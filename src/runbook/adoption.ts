@@ -68,10 +68,20 @@ export function attachmentThere(draft: Draft, { volume, server }: ChangeOf<'atta
     : volumeThere(draft, volume.name);
 }
 
-/** One look in the guest for all that lies on what the server holds; a group, or a file system, that nobody holds by itself. */
+/**
+ * One look in the guest of each server that has it, for all that lies on what the server holds; a group, or a file
+ * system, that nobody holds by itself.
+ */
 export function layersThere(draft: Draft, on: Carrier): string {
   const { sides } = draft;
-  const server = sides.homeOf(on);
+  const home = sides.homeOf(on);
+  for (const server of sides.carrierHoldersAfter(on))
+    if (server !== home && isWholeAt(sides, on, server)) layersAt(draft, on, server);
+  return layersAt(draft, on, home);
+}
+
+function layersAt(draft: Draft, on: Carrier, server: string | undefined): string {
+  const { sides } = draft;
   const key = server === undefined ? `there on ${on.kind} ${on.name}` : `there in ${server}`;
   if (draft.has(key)) return key;
   const carriers = server === undefined ? [on] : carriersAt(sides, server);
@@ -84,15 +94,21 @@ export function layersThere(draft: Draft, on: Carrier): string {
   });
 }
 
-/** What a server holds, with a home in its guest. */
+/** What a server holds, and can be looked at in its guest. */
 export function carriersAt(sides: Sides, server: string): readonly Carrier[] {
   const held = (sides.head.held.get(server) ?? []).map(({ volume }) => volume);
   const groups = sorted(held.flatMap((name) => sides.head.groupOf.get(name)?.name ?? []));
   return [
     ...sorted(held).map((name): Carrier => ({ kind: 'volume', name })),
     ...groups.map((name): Carrier => ({ kind: 'volume-group', name })),
-  ].filter((carrier) => sides.homeOf(carrier) === server);
+  ].filter((carrier) => sides.homeOf(carrier) === server || isWholeAt(sides, carrier, server));
 }
+
+/** Of a group, whether a server has all its members. */
+const isWholeAt = (sides: Sides, { kind, name }: Carrier, server: string): boolean =>
+  (kind === 'volume' ? [name] : (sides.head.groups.get(name)?.members ?? [])).every((volume) =>
+    sides.holdersAfter(volume).includes(server),
+  );
 
 function serverWords(sides: Sides, { name, id, power, site, type, boot }: Server): string {
   const volume = (each: string): string => {

@@ -1,13 +1,12 @@
 /** Volumes that come to a server and leave it, with the group and the file systems that lie on them. */
 import type { Subject, VolumeGroup } from '../estate/estate.ts';
-import { exactSize } from '../estate/size.ts';
 import type { Draft } from './draft.ts';
 import { earlyExchangeOf, exchangeOf, joinedEarly, placeOf } from './exchange.ts';
 import { inOrder, mountKept, unmountSystem } from './mounts.ts';
 import { restart } from './power.ts';
 import type { Carrier, Sides } from './sides.ts';
 import { fetched, madeRoomIn, outOfGroup, present } from './waits.ts';
-import { volumeSubject } from './words.ts';
+import { seenWords, volumeSubject } from './words.ts';
 
 /**
  * The members of a group that goes to another server are all detached before the first of them is attached; one that
@@ -74,7 +73,7 @@ export function bring(
   if (before !== undefined && !homes.includes(server)) takeOut(draft, before, group, server);
   const subject = volumeSubject(volume);
   const size = sides.head.volumes.get(volume)?.size;
-  const words = { size: size === undefined ? 'its size' : exactSize(size) };
+  const words = seenWords(size);
   if (sides.holdersBefore(volume).includes(server)) {
     const former = sides.base.volumes.get(sides.baseName('volumes', volume))?.size;
     if (former !== undefined && size !== undefined && former < size)
@@ -165,7 +164,7 @@ export function attach(draft: Draft, volume: string, server: string): string {
   draft.want(`see ${volume} ${server}`, 'see-device', subject, {
     server,
     early: exchange !== undefined && placeOf(exchange) === server,
-    words: { size: size === undefined ? 'its size' : exactSize(size) },
+    words: seenWords(size),
     after: [key],
   });
   takeIn(draft, volume, server);

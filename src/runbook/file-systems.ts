@@ -169,6 +169,15 @@ function byOneAlone(
   });
 }
 
+/** What takes a growth back. */
+function shrinkWords({ mount, type }: FileSystem): string {
+  const { shrink } = fileSystemFacts(type);
+  if (shrink.online) return 'Make it as small as it was.';
+  return shrink.offline
+    ? 'Make it as small as it was, while it is unmounted.'
+    : `A file system of type ${type} is not made smaller: ${mount} is made as small as it was only as a new one, from its backup.`;
+}
+
 export function growSystem(draft: Draft, system: FileSystem, former: FileSystem): string {
   const { sides } = draft;
   const { on, mount, type, size } = system;
@@ -184,6 +193,7 @@ export function growSystem(draft: Draft, system: FileSystem, former: FileSystem)
     group: on.name,
     was: exactSize(former.size),
     size: exactSize(size),
+    back: shrinkWords(system),
   };
   const room =
     on.kind === 'volume'

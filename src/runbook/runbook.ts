@@ -36,6 +36,7 @@ import {
 } from './file-systems.ts';
 import { fillsOf } from './fills.ts';
 import { groupDeleted, groupEdited, groupRenamed, makeGroup, memberJoined, memberLeft } from './groups.ts';
+import { guestHints } from './guest-hint.ts';
 import { lossCautions } from './losses.ts';
 import { type Doing, siteMeant } from './meant.ts';
 import { orderMounts } from './mount-order.ts';
@@ -108,6 +109,7 @@ export function runbookOf(
   waitUntilSettled(draft);
   const placed = draft.inOrder({ slots, quota });
   const sequence = new Sequence(placed);
+  const hints = guestHints(sides, procedures, placed);
   const numbers = new Map(placed.map(({ key }, index) => [key, index + 1]));
   const numbered = (keys: readonly string[]): readonly number[] =>
     keys.flatMap((key) => numbers.get(key) ?? []).sort((a, b) => a - b);
@@ -126,6 +128,7 @@ export function runbookOf(
         overfills?.isSure ?? true,
       ),
       carriesOut.get(key) ?? [],
+      hints.get(key),
     ),
   );
   return withIds(steps);
@@ -265,6 +268,7 @@ function stepOf(
   after: readonly number[],
   snag: Snag | undefined,
   carriesOut: readonly number[],
+  hint: string | undefined,
 ): Omit<Step, 'id'> {
   const { key, wanted } = doing;
   const { procedure: name, subject, server, cautions: more, early } = wanted;
@@ -282,8 +286,8 @@ function stepOf(
   const examples = examplesOf(procedure.commands, fills, words.type);
   const inCommands = shown.filter(({ disk }) => examples.some(({ command }) => command.includes(disk.name)));
   const does = filled(procedure.does, words);
-  const why = said(procedure.why);
   const odds = snag === undefined ? undefined : `${snagOfStep(snag)} ${wayOut(snag)}`;
+  const reasons = [said(procedure.why), odds, hint].flatMap((each) => each ?? []);
   return {
     key,
     number,
@@ -296,7 +300,7 @@ function stepOf(
       at === 'guest'
         ? whenUp(sides, early || leaving.has(name), server, words.on ?? subject.name, does)
         : does,
-    why: odds === undefined ? why : why === undefined ? odds : `${why} ${odds}`,
+    why: reasons.length === 0 ? undefined : reasons.join(' '),
     seen: said(procedure.seen),
     back: said(procedure.back),
     destroys: destroys !== undefined,

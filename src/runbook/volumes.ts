@@ -11,7 +11,7 @@ import { growSystem } from './file-systems.ts';
 import type { Sides } from './sides.ts';
 import { deleteOld, deleteVolume } from './volume-deletion.ts';
 import { madeRoomIn, putIntoUse, ready } from './waits.ts';
-import { settingsWords, volumeSubject } from './words.ts';
+import { seenWords, settingsWords, volumeSubject } from './words.ts';
 
 export function createVolume(draft: Draft, volume: Volume): string {
   const { name, size, tier, site } = volume;
@@ -110,7 +110,7 @@ export function volumeGrown(draft: Draft, { before, after, subject }: ChangeOf<'
       held && sides.runsBefore(server) && sides.runsAfter(server)
         ? draft.want(`see-size ${name} ${server}`, 'see-size', subject, {
             server,
-            words: { size: exactSize(size) },
+            words: seenWords(size),
             after: [key],
             early: place === server,
           })
@@ -186,7 +186,7 @@ function growEarly(
       ? `grow ${name}`
       : draft.want(`see-size ${name} ${server}`, 'see-size', subject, {
           server,
-          words: { size: exactSize(size) },
+          words: seenWords(size),
           after: [`grow ${name}`],
           early: true,
         });

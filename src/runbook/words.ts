@@ -4,6 +4,7 @@ import { byText } from '../base/order.ts';
 import { listed } from '../base/wording.ts';
 import { declaredMaking } from '../change/making.ts';
 import type { FileSystem, Layout, Subject, Volume } from '../estate/estate.ts';
+import { type Bytes, exactSize } from '../estate/size.ts';
 
 export const volumeSubject = (name: string): Subject => ({ kind: 'volume', name });
 export const serverSubject = (name: string): Subject => ({ kind: 'server', name });
@@ -11,6 +12,12 @@ export const systemSubject = ({ name }: FileSystem): Subject => ({ kind: 'file-s
 
 /** Each name once. */
 export const sorted = (names: Iterable<string>): readonly string[] => [...new Set(names)].sort(byText);
+
+/** As it is declared, and as a guest shows it whatever unit that is in. */
+export const seenWords = (size: Bytes | undefined): { readonly size: string; readonly bytes: string } => ({
+  size: size === undefined ? 'its size' : exactSize(size),
+  bytes: size === undefined ? 'as many' : size.toString(),
+});
 
 export function layoutWords(layout: Layout): string {
   switch (layout.kind) {

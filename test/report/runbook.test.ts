@@ -60,7 +60,7 @@ describe('the order of steps', () => {
   it('shows the commands on a screen, and where each was read where there is room for it', async () => {
     const judgement = await grown();
     const text = reportText(judgement, screen);
-    expect(text).toMatch(/^ +example +lsblk --output NAME,SIZE,TYPE,MOUNTPOINTS$/m);
+    expect(text).toMatch(/^ +example +lsblk --bytes --output NAME,SIZE,TYPE,MOUNTPOINTS$/m);
     expect(text).not.toContain('util-linux');
     expect(reportMarkdown(judgement)).toMatch(/`lsblk [^`]*` \(.*util-linux.*2\.38\.1.*\)$/m);
     const sources = judgementReport(judgement).runbook.flatMap(({ examples }) =>

@@ -139,7 +139,7 @@ const marks = fc
 
 describe('whatever of a branch is marked, on whatever main has', () => {
   it('no step makes what is only declared, and each change of what is there is carried out by one look', () => {
-    let adoptions = 0;
+    let [adoptions, shared] = [0, 0];
     fc.assert(
       fc.property(fc.oneof(change, fc.tuple(model, model)), marks, ([before, after], these) => {
         const [base, head] = [assembled(filesOf(before)), assembled(marked(filesOf(after), these))];
@@ -166,6 +166,22 @@ describe('whatever of a branch is marked, on whatever main has', () => {
           if (procedure === 'attach' || procedure === 'attach-boot')
             expect([does, adopted.attached.has(`${subject.name} ${server}`)]).toEqual([does, false]);
         }
+        // What several servers have is looked at in the guest of each of them.
+        for (const change of changes) {
+          if (change.kind !== 'file-system-adopted') continue;
+          const { on, mount, type } = change.after;
+          const holders = on.kind === 'volume' ? (head.value.holders.get(on.name) ?? []) : [];
+          if (holders.length > 1) shared += 1;
+          for (const { server } of holders)
+            expect(
+              steps.filter(
+                (step) =>
+                  step.procedure === 'check-layers' &&
+                  step.server === server &&
+                  step.words.declared?.includes(`${mount} (${type}, `),
+              ),
+            ).toHaveLength(1);
+        }
         changes.forEach(({ kind }, index) => {
           if (!kind.endsWith('-adopted')) return;
           const by = steps.filter(({ carriesOut }) => carriesOut.includes(index));
@@ -178,6 +194,7 @@ describe('whatever of a branch is marked, on whatever main has', () => {
       { numRuns: 200 },
     );
     expect(adoptions).toBeGreaterThan(30);
+    expect(shared).toBeGreaterThan(0);
   });
 
   it('no marking hides a loss of what main has: each is lost by what is left as well', () => {

@@ -89,6 +89,27 @@ describe('growth', () => {
     );
   });
 
+  it('is seen in the guest by its bytes, which tools show whatever unit is declared', () => {
+    const inGB = (size: number) => changed('root: { size: 50 GiB', `root: { size: ${size} GB`);
+    const seen = runbook(inGB(50), inGB(60))[1];
+    expect(seen?.seen).toBe('The guest shows 60 GB, 60000000000 bytes, for plate-scanner-root.');
+    expect(seen?.examples.map(({ command }) => command)).toContain(
+      'lsblk --bytes --output NAME,SIZE,TYPE,MOUNTPOINTS',
+    );
+  });
+
+  it('of a file system is taken back as its type can be, and said to be for good where it cannot', () => {
+    const of = (type: string, size: number): string =>
+      `servers: { scan: {} }\nvolumes:\n  p: { size: ${size} GiB, tier: bulk, file-system: { mount: /p, type: ${type} } }\nattachments: [{ volume: p, server: scan }]\n`;
+    const back = (type: string) =>
+      runbook(of(type, 40), of(type, 60)).find(({ procedure }) => procedure.startsWith('grow-mounted'))?.back;
+    expect(back('xfs')).toBe(
+      'A file system of type xfs is not made smaller: /p is made as small as it was only as a new one, from its backup.',
+    );
+    expect(back('ext4')).toBe('Make it as small as it was, while it is unmounted.');
+    expect(back('btrfs')).toBe('Make it as small as it was.');
+  });
+
   it('of three members is shown by the group, in whole extents, before the file system is built on it', () => {
     const steps = runbook(
       office,
@@ -390,5 +411,21 @@ attachments:
   it('a block is not: the file system is made anew after a check of its backup, and filled from it', () => {
     const steps = runbook(scanner('type: ext4'), scanner('type: ext4, block-size: 1 KiB'));
     order(steps, /^Check that .*backup/, /^Reformat \/plates on plates-1/, /^Restore what \/plates held/);
+  });
+});
+
+describe('a server that is declared without volume groups, and has one', () => {
+  it('is told which guest has the commands, once', () => {
+    const guest = (name: string): string =>
+      `servers: { scan: { guest: ${name} } }\nvolumes: { p: { size: 40 GiB, tier: bulk } }\nattachments: [{ volume: p, server: scan }]\n`;
+    const group =
+      'volume-groups: { plates: { members: [p], file-systems: { /p: { size: 30 GiB, type: xfs } } } }\n';
+    const whys = (name: string) =>
+      runbook('{}\n', guest(name) + group).flatMap(({ why }) => (why?.includes('guest:') ? why : []));
+    expect(whys('linux')).toEqual([
+      'scan says guest: linux, for which there is no command; for guest: linux-lvm there is.',
+    ]);
+    expect(whys('linux-lvm')).toEqual([]);
+    expect(whys('other')).toEqual([]);
   });
 });

@@ -437,6 +437,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
             "from": "lsblk(8), util-linux 2.38.1",
             "run": [
               "lsblk",
+              "--bytes",
               "--output",
               "NAME,SIZE,TYPE,MOUNTPOINTS"
             ]
@@ -446,7 +447,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
       "see-size": {
         "commands": [
           {
-            "from": "Red Hat Enterprise Linux 6, Virtualization Administration Guide, blockresize: SCSI devices are rescanned by hand, virtio-blk devices need it not; the path under /sys/class/block from memory",
+            "from": "Red Hat Enterprise Linux 6, Virtualization Administration Guide, blockresize",
             "write": "1",
             "into": "/sys/class/block/{device-name}/device/rescan"
           },
@@ -454,6 +455,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
             "from": "lsblk(8), util-linux 2.38.1",
             "run": [
               "lsblk",
+              "--bytes",
               "--output",
               "NAME,SIZE,TYPE,MOUNTPOINTS"
             ]
@@ -1112,12 +1114,12 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
       "see-device": {
         "does": "Check that the new device of {volume} has appeared, with {size}, and note its name.",
         "why": "All later steps use the device's name; with the wrong one they change somebody else's data.",
-        "seen": "One new device of {size} is there, with what is expected on it and nothing else."
+        "seen": "One new device of {size}, {bytes} bytes, is there, with what is expected on it and nothing else."
       },
       "see-size": {
         "does": "Rescan the device of {volume} until the guest shows {size}.",
         "why": "A guest keeps the size it saw when it started or when the volume was attached.",
-        "seen": "The guest shows {size} for {volume}."
+        "seen": "The guest shows {size}, {bytes} bytes, for {volume}."
       },
       "grow-partition": {
         "does": "If {volume} is partitioned, grow the partition that is to be larger, keeping its start; it must be the last one.",
@@ -1335,12 +1337,12 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
         "does": "Grow the file system {mount}, {type}, to the end of its device, while it is mounted.",
         "why": "Until then the added capacity is paid for but cannot be used.",
         "seen": "`df` shows the new size of {mount}.",
-        "back": "Where a file system of {type} can be made smaller, make it as small as it was."
+        "back": "{back}"
       },
       "grow-unmounted": {
         "does": "Grow {mount}, {type}, to the end of its device, while it is unmounted.",
         "seen": "The file system shows its new size when it is mounted again.",
-        "back": "Where a file system of {type} can be made smaller, make it as small as it was."
+        "back": "{back}"
       },
       "shrink-mounted": {
         "does": "Shrink the file system {mount}, {type}, to {size} or a little less, while it is mounted.",
