@@ -120,7 +120,7 @@ describe("once the settings list sites and teams, nothing is nowhere and nobody'
     expect(
       problems({ [a]: text(''), [b]: 'servers:\n  billed: { type: small }\n' }, teams).map(line),
     ).toEqual([
-      `${b}:2:3: the server billed names no team, and ullage.yaml lists the teams, each with its spend limit`,
+      `${b}:2:3: the server billed names no team, and ullage.yaml lists the teams, for which a policy sets spend limits`,
     ]);
   });
 });
