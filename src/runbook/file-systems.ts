@@ -1,5 +1,6 @@
 /** What each kind of change to a file system wants. */
 
+import { listed } from '../base/wording.ts';
 import type { ChangeOf } from '../change/change.ts';
 import { perCent } from '../change/making.ts';
 import type { FileSystem } from '../estate/estate.ts';
@@ -51,6 +52,7 @@ export function systemCreated(
       ? [
           draft.want(`logical ${key}`, 'make-logical-volume', subject, {
             server,
+            cautions: knownElsewhere(draft, on, server),
             words: { ...words, layout: layoutWords(carrier.layout) },
             after: [...ready(on, server), ...madeRoomIn(sides, on)],
           }),
@@ -169,6 +171,21 @@ function byOneAlone(
   });
 }
 
+/**
+ * A server keeps a logical volume as it was when it activated it, whatever another one does to the group: of lvchange(8),
+ * --refresh, where logical volumes are shared by hand; from memory.
+ */
+function knownElsewhere({ sides }: Draft, on: Carrier, server: string | undefined): readonly string[] {
+  const others = sides
+    .carrierHoldersAfter(on)
+    .filter((each) => each !== server && sides.carrierHoldersBefore(on).includes(each));
+  return others.length === 0
+    ? []
+    : [
+        `${listed(others)} ${others.length === 1 ? 'has' : 'have'} volume group ${on.name} as well, with its logical volumes as they were: have them refreshed there before anything in the group is mounted there.`,
+      ];
+}
+
 /** What takes a growth back. */
 function shrinkWords({ mount, type }: FileSystem): string {
   const { shrink } = fileSystemFacts(type);
@@ -203,6 +220,7 @@ export function growSystem(draft: Draft, system: FileSystem, former: FileSystem)
       : [
           draft.want(`logical ${key}`, 'extend-logical-volume', subject, {
             server,
+            cautions: knownElsewhere(draft, on, server),
             words,
             after: [...ready(on, server), ...madeRoomIn(sides, on)],
           }),
@@ -263,6 +281,7 @@ export function systemShrunk(
     on.kind === 'volume-group'
       ? draft.want(`shrunk ${key}`, 'reduce-logical-volume', subject, {
           server,
+          cautions: knownElsewhere(draft, on, server),
           comes,
           words,
           after: [shrunk, backup],
@@ -320,11 +339,19 @@ function resizeFor(
   if (size > former.size) {
     const server = sides.homeOf(on);
     const first = [...after, ...ready(on, server), ...madeRoomIn(sides, on)];
-    return [draft.want(`logical ${key}`, 'extend-logical-volume', subject, { server, words, after: first })];
+    return [
+      draft.want(`logical ${key}`, 'extend-logical-volume', subject, {
+        server,
+        cautions: knownElsewhere(draft, on, server),
+        words,
+        after: first,
+      }),
+    ];
   }
   const { server, comes, there } = workplace(sides, on);
   const cut = draft.want(`shrunk ${key}`, 'cut-logical-volume', subject, {
     server,
+    cautions: knownElsewhere(draft, on, server),
     comes,
     words,
     after: [...after, ...there],

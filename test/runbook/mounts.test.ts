@@ -161,6 +161,19 @@ describe('a file system that several servers share', () => {
     expect(clustered).not.toContain('unmount');
   });
 
+  it('in a volume group is known elsewhere as it was, which is said before it is mounted there again', () => {
+    const grouped = (gib: number): string =>
+      `${estate({}).replace('attachments: []', '')}  p: { size: 40 GiB, tier: bulk, shareable: true }
+attachments: [{ volume: p, server: scan }, { volume: p, server: far }]
+volume-groups: { plates: { members: [p], file-systems: { /p: { size: ${gib} GiB, type: ext4 } } } }
+`;
+    const extended = steps(grouped(20), grouped(30)).find(
+      ({ procedure }) => procedure === 'extend-logical-volume',
+    );
+    expect(extended?.server).toBe('far');
+    expect(extended?.cautions.join()).toContain('scan has volume group plates as well');
+  });
+
   it('shows by whom its volume is still held when one lets go of it', () => {
     const alone = estate({ s: { at: '/s', on: 'scan', type: 'gfs2' } }).replace(
       'shareable: false',
