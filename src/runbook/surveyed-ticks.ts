@@ -35,7 +35,9 @@ type Shown = Pick<SurveyComparison, 'differences' | 'untoldHolders'>;
  */
 type Asked =
   | { readonly kind: 'value'; readonly was: string | undefined; readonly is: string | undefined }
-  | { readonly kind: 'holder' | 'presence' | 'whole' | 'nothing' };
+  /** With what it is created with, which no other step alters. */
+  | { readonly kind: 'presence'; readonly values: readonly (string | undefined)[] }
+  | { readonly kind: 'holder' | 'whole' | 'nothing' };
 
 /**
  * A change is not carried out where what it alters differs from main after it alone, and carried out where that differs
@@ -61,17 +63,19 @@ export function surveyedTicks({
       const names = namesOf(change, changes);
       const was = before.differences.filter((told) => isOf(told, change, names, asked, 'was'));
       const is = after.differences.filter((told) => isOf(told, change, names, asked, 'is'));
-      const third = asked.kind === 'value' || isAlone(change, changes) ? alike(was, is) : [];
-      return { was, is, third };
+      const third = thirdOf(asked, isAlone(change, changes), was, is);
+      // That a new thing is there tells its creation, and neither with what it is nor who holds it.
+      const isThere = asked.kind === 'presence' || asked.kind === 'holder';
+      const plain = was.every(({ kind }) => isThere && kind === 'not declared') ? is : third;
+      return { was, is, third, plain };
     });
     const tell = (kind: SurveyedTick['kind'], shown: Difference | undefined): readonly SurveyedTick[] =>
       shown === undefined ? [] : [{ number, kind, shown, on: dayOf(shown) }];
     if (done.has(number)) {
       const tickedOn = done.get(number);
-      const plain = each.flatMap(({ was, is, third }) => (was.length === 0 ? is : third));
       return tell(
         'ticked and not so',
-        plain.find((told) => tickedOn === undefined || dayOf(told) >= tickedOn),
+        each.flatMap(({ plain }) => plain).find((told) => tickedOn === undefined || dayOf(told) >= tickedOn),
       );
     }
     // What was there before anybody declared it is not carried out by its being there.
@@ -124,23 +128,20 @@ function namesOf({ subject }: Change, changes: readonly Change[]): readonly stri
 }
 
 function isOf(
-  { subject, about, kind, declared }: Difference,
-  change: Change,
+  told: Difference,
+  { subject }: Change,
   names: readonly string[],
   asked: Asked,
   side: 'was' | 'is',
 ): boolean {
-  if (subject.kind !== change.subject.kind || !names.includes(subject.name)) return false;
+  if (told.subject.kind !== subject.kind || !names.includes(told.subject.name)) return false;
   switch (asked.kind) {
     case 'value':
-      // A guest that has not looked again says nothing of what the provider has grown.
-      return (
-        kind === 'other' && declared === asked[side] && !(subject.kind === 'volume' && about === 'guest')
-      );
+      return isValue(told, [asked[side]]);
     case 'holder':
-      return about === 'attachment' || kind !== 'other';
+      return told.about === 'attachment' || told.kind !== 'other';
     case 'presence':
-      return kind !== 'other';
+      return told.kind !== 'other' || (side === 'is' && isValue(told, asked.values));
     case 'whole':
       return true;
     case 'nothing':
@@ -148,13 +149,42 @@ function isOf(
   }
 }
 
+/** A guest that has not looked again says nothing of what the provider has grown. */
+const isValue = (
+  { kind, about, subject, declared }: Difference,
+  values: readonly (string | undefined)[],
+): boolean =>
+  kind === 'other' &&
+  declared !== undefined &&
+  values.includes(declared) &&
+  !(subject.kind === 'volume' && about === 'guest');
+
 /** What one survey shows of a thing as it is declared neither before nor after. */
+function thirdOf(
+  asked: Asked,
+  isAlone: boolean,
+  was: readonly Difference[],
+  is: readonly Difference[],
+): readonly Difference[] {
+  switch (asked.kind) {
+    case 'holder':
+      // On its way from one server to another a volume is on none.
+      return isAlone ? alike(was, is).filter(({ surveyed }) => surveyed !== 'unattached') : [];
+    case 'value':
+      return alike(was, is);
+    case 'presence':
+      return was.length > 0 ? is.filter(({ kind }) => kind === 'other') : [];
+    case 'whole':
+    case 'nothing':
+      return [];
+  }
+}
+
 const alike = (was: readonly Difference[], is: readonly Difference[]): readonly Difference[] =>
   is.filter(
     ({ about, layer, server, surveyed }) =>
       about !== 'guest' &&
       surveyed !== undefined &&
-      surveyed !== 'unattached' &&
       was.some((told) => told.layer === layer && told.server === server && told.surveyed === surveyed),
   );
 
@@ -186,16 +216,21 @@ function askedBy(change: Change): Asked {
       return { kind: 'value', was: change.before.boot, is: change.after.boot };
     case 'server-created':
     case 'server-adopted':
+      return { kind: 'presence', values: [change.after.type, change.after.site] };
+    case 'volume-created':
+    case 'volume-adopted':
+      return {
+        kind: 'presence',
+        values: [exactSize(change.after.size), change.after.tier, change.after.site],
+      };
     case 'server-deleted':
     case 'server-renamed':
     case 'server-changed-id':
-    case 'volume-created':
-    case 'volume-adopted':
     case 'volume-deleted':
     case 'volume-re-created':
     case 'volume-renamed':
     case 'volume-changed-id':
-      return { kind: 'presence' };
+      return { kind: 'presence', values: [] };
     case 'group-created':
     case 'group-adopted':
     case 'group-deleted':

@@ -185,6 +185,27 @@ describe('a check-list of steps', () => {
     expect(back.out).toBe(again.out);
   });
 
+  it('offers beside no step that is done the way back that a later one has ended', async () => {
+    const repository = makeRepository({ files: { ...main, 'policies/storage.yaml': 'rules: []\n' } });
+    repository.branch('grow');
+    repository.write({
+      'storage/imagery.yaml': estate('40 GiB')
+        .replace(/^ {2}scans: .*$/m, '  extra: { size: 10 GiB, tier: bulk }')
+        .replace(/^ {2}- { volume: scans.*\n/m, ''),
+    });
+    repository.commit('scans are no longer wanted');
+    const list = (await printed(repository)).replace(/^- \[ \](?!.*Create volume extra)/gm, '- [x]');
+    const { out } = await stepsOf(repository, '--format', 'markdown', '--done', kept(repository, list));
+    const shown = out.split(/^- (?=\[)/m);
+    const deletion = /^- \[x\] \*\*(\d+), done\*\* at the provider: Delete volume scans/m.exec(out)?.[1];
+    const unmounting = shown.find((each) => /^\[x\].*Unmount/.test(each));
+    expect(unmounting).toContain(
+      `to step back: No longer: step ${deletion} is done, which nothing takes back.`,
+    );
+    expect(shown.filter((each) => each.startsWith('[ ]'))).toHaveLength(1);
+    expect(out).toContain(`Nothing takes back step ${deletion}, and after that`);
+  });
+
   it('is refused where a step is ticked before another that must come first', async () => {
     const repository = growing();
     const list = await printed(repository);

@@ -75,6 +75,18 @@ it('what is on neither server, or of neither size, is told before a step goes on
   ]);
 });
 
+it('a new volume that is there already, and larger than it is to be, is told before it is taken for the new one', async () => {
+  const main = 'servers: { press: {} }\n';
+  const told = (size: bigint, ticked: readonly string[]) =>
+    toldOf(main, after, ticked, heldBy([], { size: bytes(size) }));
+  expect(await told(2n * GiB, [])).toEqual([['create-volume', 'neither as before nor as after', '2 GiB']]);
+  expect(await told(2n * GiB, ['create-volume'])).toEqual([['create-volume', 'ticked and not so', '2 GiB']]);
+  expect(await told(GiB, ['create-volume'])).toEqual([]);
+  expect(await told(GiB, ['create-volume', 'attach'])).toEqual([
+    ['attach', 'ticked and not so', 'unattached'],
+  ]);
+});
+
 it('each change is held against what it asks for, and not against all that is shown of a volume', async () => {
   const main = three('plates-1', '1 GiB', 'press');
   const after = three('scans-1', '3 GiB', 'binder', ', formerly: plates-1');

@@ -30,6 +30,8 @@ export function fullStepEntries(
   isSettled: boolean,
 ): readonly Entry[] {
   const returning = returningOf(runbook);
+  // What a step that is done has ended the way back of is not to be offered beside it.
+  const ended = returningOf(isSettled ? runbook.filter(({ number }) => done.has(number)) : []);
   const isOver = isSettled && runbook.every(({ number }) => done.has(number));
   return shown.map((step) => {
     const billed = billing.get(step.number);
@@ -54,15 +56,21 @@ export function fullStepEntries(
                   ...moreFields(step),
                   ...(step.seen === undefined ? [] : [advice('then', step.seen)]),
                 ]),
-            ...backFields(step, returning.get(step.number)),
+            ...backFields(step, returning.get(step.number), ended.get(step.number)?.until),
             ...(billed === undefined ? [] : [line('billing', billingWords(billed, cost.currencyBefore))]),
           ],
     };
   });
 }
 
-/** How to step back, and until when. */
-function backFields(step: Step, returning: Returning | undefined): readonly Field[] {
+/** How to step back, and until when. @param ended the step that is done and has ended it */
+function backFields(
+  step: Step,
+  returning: Returning | undefined,
+  ended: number | undefined,
+): readonly Field[] {
+  if (ended !== undefined && !isFinal(step))
+    return [advice('to step back', `No longer: step ${ended} is done, which nothing takes back.`)];
   const { until, past = false } = returning ?? {};
   const limits = [
     ...(isFinal(step)
