@@ -339,3 +339,23 @@ describe('the packed package', () => {
     expect([status, stderr]).toEqual([2, expect.stringContaining('parts/rules')]);
   });
 });
+
+it('nothing that is installed asks for a newer Node than this does', () => {
+  const { packages }: { packages: Readonly<Record<string, { engines?: { node?: string } }>> } = JSON.parse(
+    readFileSync(join(top, 'package-lock.json'), 'utf8'),
+  );
+  const oldest = Number(/[0-9]+/.exec(packages['']?.engines?.node ?? '')?.[0]);
+  expect(oldest).toBe(20);
+  // One of the alternatives of a range takes it, by its major version.
+  const takes = (range: string): boolean =>
+    range.split('||').some((each) => {
+      const [, from, major] = /^\s*(>=|\^|~|>)?\s*v?([0-9]+|\*)/.exec(each) ?? [];
+      return (
+        major === '*' || (from === '>=' || from === '>' ? Number(major) <= oldest : Number(major) === oldest)
+      );
+    });
+  const refusing = Object.entries(packages).flatMap(([name, { engines }]) =>
+    engines?.node === undefined || takes(engines.node) ? [] : [`${name}: ${engines.node}`],
+  );
+  expect(refusing).toEqual([]);
+});
