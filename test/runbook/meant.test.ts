@@ -161,6 +161,8 @@ describe('a command', () => {
     };
     fc.assert(
       fc.property(branches, ({ comparison, base, head, steps, surveys }) => {
+        // What no order carries out is not carried out.
+        if (steps.some(({ snag }) => snag !== undefined)) return;
         for (const order of [steps, ...otherOrders(steps)]) {
           const world = worldOf(base, head, comparison.renames, { slots: 9, quota: undefined });
           const register = new Register(base, head, world, comparison);
