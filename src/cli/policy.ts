@@ -2,7 +2,7 @@
 import { err, ok } from '../base/problem.ts';
 import { checkPolicy, declaresNothing } from '../policy/check.ts';
 import type { Policy } from '../policy/policy.ts';
-import { type PolicyFormat, reportPolicyCheck } from '../report/policy.ts';
+import { type PolicyCheck, type PolicyFormat, reportPolicyCheck } from '../report/policy.ts';
 import { type Finished, type ReportFlags, terminal } from './edge.ts';
 import { staleSchemas } from './editor-schemas.ts';
 import { notTold } from './not-told.ts';
@@ -31,20 +31,17 @@ export async function runPolicyCheck(flags: PolicyCheckFlags): Promise<Finished>
     }
     const policy: Policy = { settings, priceLists, rules, waivers, procedures };
     const remarks = checkPolicy(policy, revision, estate, { on, soon });
-    return ok({
-      check: { on, rules: rules.length, waivers: waivers.length, remarks },
-      isBare: declaresNothing(estate),
+    return ok<PolicyCheck>({
+      on,
+      rules: rules.length,
+      waivers: waivers.length,
+      remarks,
+      ...(declaresNothing(estate) ? { nothingDeclared: true } : {}),
     });
   });
   if (!checked.ok) {
     return notTold(checked.problems, flags, 'not judged: the policy cannot be read');
   }
-  const { check, isBare } = checked.value;
-  const remarks = [
-    ...(isBare
-      ? ['No server and no volume is declared yet: what the policy names was not held against any.']
-      : []),
-    ...(flags.at === undefined ? await staleSchemas(repo) : []),
-  ];
-  return { output: reportPolicyCheck(check, format, terminal(flags)), code: 0, remarks };
+  const remarks = flags.at === undefined ? await staleSchemas(repo) : [];
+  return { output: reportPolicyCheck(checked.value, format, terminal(flags)), code: 0, remarks };
 }

@@ -24,7 +24,7 @@ import {
 import { join, joinGroups } from './groups.ts';
 import { identify } from './ids.ts';
 import { mountProblems } from './mounts.ts';
-import { bothThere, danglingProblems } from './references.ts';
+import { bothThere, type Dangling, danglingReferences } from './references.ts';
 import { rename } from './renames.ts';
 import type { Settings } from './settings.ts';
 import { bytes, noBytes } from './size.ts';
@@ -47,7 +47,7 @@ export function assemble(
   const coming = parts.filter((part) => previous.parts.get(part.file) !== part);
   const leaving = [...previous.parts.keys()].filter((file) => !files.has(file));
   const { estate, problems, dangling } = assembleOver(previous, { coming, leaving }, settings);
-  const all = [...problems, ...dangling];
+  const all = [...problems, ...dangling.map(({ problem }) => problem)];
   return all.length > 0 ? err(...all) : ok(estate);
 }
 
@@ -56,7 +56,7 @@ export interface WhatHolds {
   readonly estate: Estate;
   readonly problems: readonly Problem[];
   /** References that lead nowhere: no fault of theirs where a file is missing, which may declare what they name. */
-  readonly dangling: readonly Problem[];
+  readonly dangling: readonly Dangling[];
 }
 
 /** As `assemble`, told what differs, so that nothing else is looked at. */
@@ -85,7 +85,7 @@ export function assembleOver(previous: Estate, edit: PartsEdit, settings: Settin
     siteTotals: siteTotals(draft),
     detached: draft.detached.finish(),
   };
-  return { estate, problems: draft.problems, dangling: danglingProblems(draft) };
+  return { estate, problems: draft.problems, dangling: danglingReferences(draft) };
 }
 
 function declare(draft: Draft): void {

@@ -21,17 +21,26 @@ export function bothThere(draft: Draft, attachment: Attachment): boolean {
   return known.volume && known.server;
 }
 
+/** A name that is declared nowhere, and what is said of it. */
+export interface Dangling {
+  readonly name: string;
+  readonly problem: Problem;
+}
+
 /** Said when all names are known, each with the nearest; where very many are missing, only the first by name. */
-export function danglingProblems(draft: Draft): readonly Problem[] {
+export function danglingReferences(draft: Draft): readonly Dangling[] {
   const missing = draft.missing.filter(({ name }) => name !== unreadName);
   const offers = {
     server: offersAmong(draft.servers, 'server'),
     volume: offersAmong(draft.volumes, 'volume'),
   };
   return missing.map(({ place, from, kind, name }) => ({
-    place,
-    message: `${from} names the ${kind} ${name}, and no ${kind} of that name is declared`,
-    advice: `${offers[kind].get(name) ?? ''}Declare the ${kind}, or correct the name.`,
+    name,
+    problem: {
+      place,
+      message: `${from} names the ${kind} ${name}, and no ${kind} of that name is declared`,
+      advice: `${offers[kind].get(name) ?? ''}Declare the ${kind}, or correct the name.`,
+    },
   }));
 
   function offersAmong(
@@ -49,4 +58,13 @@ export function danglingProblems(draft: Draft): readonly Problem[] {
         .map((name) => [name, offer(name, known)]),
     );
   }
+}
+
+/**
+ * Those that files which do not read cannot explain: a name that stands in one may be declared there, and the file
+ * alone is told then, which is the cause.
+ */
+export function missedBeside(dangling: readonly Dangling[], unread: readonly string[]): readonly Problem[] {
+  const words = new Set(unread.flatMap((text) => text.match(/[\p{L}\p{N}][\p{L}\p{N}._-]*/gu) ?? []));
+  return dangling.flatMap(({ name, problem }) => (words.has(name) ? [] : [problem]));
 }

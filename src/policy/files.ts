@@ -39,7 +39,7 @@ export type FileChange =
 export interface Piece<T> {
   readonly blob: string;
   readonly outcome: PartialOutcome<T>;
-  /** What it was read from, where nothing is wrong in it. */
+  /** What it was read from, of a format that is read again by what differs. */
   readonly text: string | undefined;
 }
 
@@ -156,7 +156,7 @@ async function readPiece<T>(
       ? again?.({ text: before.text, part: before.outcome.value }, text.value)
       : undefined;
   const outcome = part === undefined ? readText(text.value, path, whole) : ok(part);
-  return { blob, outcome, text: outcome.ok && again !== undefined ? text.value : undefined };
+  return { blob, outcome, text: again === undefined ? undefined : text.value };
 }
 
 /** Reads one file as one format. */

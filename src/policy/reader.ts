@@ -10,6 +10,7 @@ import { assembleOver } from '../estate/assemble.ts';
 import { type Estate, type EstatePart, emptyEstate } from '../estate/estate.ts';
 import { mayDiffer } from '../estate/layered.ts';
 import { readEstatePart } from '../estate/part.ts';
+import { missedBeside } from '../estate/references.ts';
 import { bareSettings, type Paths, readSettings, type Settings, settingsFile } from '../estate/settings.ts';
 import { emptyTree, type Tree } from '../git/tree.ts';
 import { gatherPriceLists, type PriceList, readPriceList } from '../price/price-list.ts';
@@ -330,12 +331,11 @@ function estateAfter(
     { coming: coming.sort((a, b) => (a.file < b.file ? -1 : 1)), leaving },
     settings ?? bareSettings,
   );
-  const isAllThere = [...unread.keys()].every((path) => {
+  const unheld = [...unread.keys()].flatMap((path) => {
     const piece = pieces.get(path);
-    return piece !== undefined && whatHolds(piece.outcome) !== undefined;
+    return piece !== undefined && whatHolds(piece.outcome) !== undefined ? [] : [piece?.text ?? ''];
   });
-  // With a file unread, a name that is missed may be declared in it: the file alone is told then, which is the cause.
-  const problems = [...[...unread.values()].flat(), ...loose, ...(isAllThere ? dangling : [])];
+  const problems = [...[...unread.values()].flat(), ...loose, ...missedBeside(dangling, unheld)];
   return {
     value: estate,
     problems,

@@ -3,7 +3,7 @@
 import { counted } from '../base/wording.ts';
 import type { Remark } from '../policy/check.ts';
 import { drawReport, type Screen } from './draw.ts';
-import { advice, at, entries } from './model/blocks.ts';
+import { advice, at, entries, line } from './model/blocks.ts';
 import type { Entry, ReportModel } from './model/model.ts';
 
 export type PolicyFormat = 'text' | 'json';
@@ -14,6 +14,8 @@ export interface PolicyCheck {
   readonly rules: number;
   readonly waivers: number;
   readonly remarks: readonly Remark[];
+  /** Only where no server and no volume is declared yet. */
+  readonly nothingDeclared?: true;
 }
 
 export function reportPolicyCheck(check: PolicyCheck, format: PolicyFormat, screen: Screen): string {
@@ -25,13 +27,21 @@ export function reportPolicyCheck(check: PolicyCheck, format: PolicyFormat, scre
   }
 }
 
-function policyModel({ on, rules, waivers, remarks }: PolicyCheck): ReportModel {
+function policyModel({ on, rules, waivers, remarks, nothingDeclared }: PolicyCheck): ReportModel {
   const policy = `${counted(rules, 'rule')} and ${counted(waivers, 'waiver')} on ${on}`;
   const clean = remarks.length === 0;
   return {
     tone: clean ? 'plain' : 'caution',
     headline: `${clean ? 'No remarks' : counted(remarks.length, 'remark')} on ${policy}`,
-    fields: [],
+    fields:
+      nothingDeclared === undefined
+        ? []
+        : [
+            line(
+              'Estate',
+              'No server and no volume is declared yet: what the policy names was not held against any.',
+            ),
+          ],
     sections: clean ? [] : [{ title: 'Remarks', blocks: [entries(remarks.map(entryOf))] }],
   };
 }

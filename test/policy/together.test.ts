@@ -97,10 +97,10 @@ describe('what does not read is told of once, and nothing follows from it', () =
   it.each([
     [
       'one volume a space too deep',
-      'volumes:\n  a: { size: 4 GiB, tier: bulk }\n   b: { size: 4 GiB, tier: bulk }\n',
+      'servers: { web: {} }\nvolumes:\n  a: { size: 4 GiB, tier: bulk }\n   b: { size: 4 GiB, tier: bulk }\n',
     ],
-    ['a tab', 'servers:\n\tweb: {}\n'],
-    ['a bracket that is not closed', 'volumes:\n  a: { size: 4 GiB, tier: bulk\n'],
+    ['a tab', 'servers:\n\tweb: {}\nvolumes: { a: { size: 4 GiB, tier: bulk } }\n'],
+    ['a bracket that is not closed', 'servers: { web: {} }\nvolumes:\n  a: { size: 4 GiB, tier: bulk\n'],
     [
       'the volumes under the servers',
       'servers:\n  web: {}\n  volumes:\n    a: { size: 4 GiB, tier: bulk }\n',
@@ -110,7 +110,7 @@ describe('what does not read is told of once, and nothing follows from it', () =
       'server:\n  web: {}\nvolume:\n  a: { size: 4 GiB, tier: bulk }\n',
     ],
     ['their names at the top', 'servers:\nweb: {}\nvolumes:\na: { size: 4 GiB, tier: bulk }\n'],
-    ['no mapping at all', '- volumes\n'],
+    ['no mapping at all', '- volumes: { a: { size: 4 GiB, tier: bulk } }\n- servers: { web: {} }\n'],
   ])(
     'of a file that does not read at all, with %s: what other files name is not missed',
     async (_what, text) => {
@@ -118,6 +118,13 @@ describe('what does not read is told of once, and nothing follows from it', () =
       const problems = await told({ 'storage/attached.yaml': attachments, 'storage/ours.yaml': text });
       expect(problems.length).toBeGreaterThan(0);
       for (const each of problems) expect(each).toMatch(/^storage\/ours\.yaml:/);
+      // What cannot be in it is told all the same.
+      const more = `${attachments}  - { volume: nosuch, server: web }\n`;
+      expect(
+        (await told({ 'storage/attached.yaml': more, 'storage/ours.yaml': text })).filter((each) =>
+          each.startsWith('storage/attached.yaml:'),
+        ),
+      ).toEqual([expect.stringContaining('names the volume nosuch')]);
       // Once it reads, what is missing is told.
       expect(
         await told({ 'storage/attached.yaml': attachments, 'storage/ours.yaml': 'volumes: {}\n' }),
