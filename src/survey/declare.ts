@@ -55,7 +55,8 @@ export function declareSurveys(estate: Estate, surveys: Surveys, matches: Matche
       const text = declareServer({ estate, survey, here, matches, names, rows, serials, shared, called });
       return text === undefined ? [] : [{ name: `${survey.server}.yaml`, text }];
     });
-  const isTold = toldAlready(estate, surveys, matches, rows, serversOf);
+  const hasRow = (disk: SurveyedDevice): boolean => rows.has(disk) || rows.has(shared.get(disk) ?? disk);
+  const isTold = toldAlready(estate, surveys, matches, hasRow, serversOf);
   const given = new Set(rows.values());
   const left = matches.undeclaredRows.filter((row) => !given.has(row));
   const leftOut = left.filter(isTold);
@@ -150,13 +151,11 @@ function toldAlready(
   estate: Estate,
   { servers }: Surveys,
   { undeclared, undecided, rows: declared }: Matches,
-  rows: ReadonlyMap<SurveyedDevice, ProviderVolume>,
+  hasRow: (disk: SurveyedDevice) => boolean,
   serversOf: ServersOf,
 ): (row: ProviderVolume) => boolean {
   const surveyed = new Set(servers.map(({ server }) => server));
-  const sizes = new Set(
-    [...undeclared, ...undecided].flatMap(({ disk }) => (rows.has(disk) ? [] : disk.size)),
-  );
+  const sizes = new Set([...undeclared, ...undecided].flatMap(({ disk }) => (hasRow(disk) ? [] : disk.size)));
   const volumes = [...estate.volumes.values()].filter(({ name }) => !declared.has(name));
   return (row) =>
     serversOf(row)?.some((server) => surveyed.has(server)) ||
