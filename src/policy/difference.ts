@@ -12,17 +12,14 @@ export interface Difference {
 }
 
 /** Of a first estate what the branch's own surveys show is there already: main has none to bend. */
-export function differenceOf({
-  base: {
-    estate: base,
-    policy: { surveys },
-  },
-  head: { estate: head, policy },
-}: Sides): Difference {
+export function differenceOf(sides: Sides, on: string): Difference {
+  const { estate: base, policy: own } = sides.base;
+  const { estate: head, policy } = sides.head;
+  const { surveys } = own;
   const isFirst = base.servers.size === 0 && base.volumes.size === 0 && policy.surveys !== undefined;
   const comparison = compareEstates(base, head, {
     there: isFirst && policy.surveys !== undefined ? shownBy(head, policy.surveys) : nothingShown.there,
-    hasSize: surveys === undefined ? nothingShown.hasSize : sizesShownBy(base, surveys),
+    hasSize: surveys === undefined ? nothingShown.hasSize : sizesShownBy(base, surveys, on),
   });
   return { comparison, touched: touchedBy(base, head, comparison.files) };
 }

@@ -106,7 +106,7 @@ export function evaluateChange(
   { on, failOn = 'error' }: JudgeOptions,
   approvals: Approvals | undefined,
   previous?: Evaluation,
-  difference = differenceOf(sides),
+  difference = differenceOf(sides, on),
 ): Outcome<ChangeEvaluation> {
   const { base, head, policy, policyFrom } = sides;
   const { comparison, touched } = difference;

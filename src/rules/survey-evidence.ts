@@ -3,6 +3,7 @@ import { listed } from '../base/wording.ts';
 import type { Change } from '../change/change.ts';
 import { daysBetween, isToCome } from '../estate/dates.ts';
 import type { DeclaredThings, Estate, Volume } from '../estate/estate.ts';
+import { unitBytes } from '../estate/size.ts';
 import type { SurveyComparison, Surveys } from '../survey/compare.ts';
 import { undeclaredContents } from '../survey/contents.ts';
 import type { Difference } from '../survey/difference.ts';
@@ -82,14 +83,20 @@ export function* undeclaredOn(
   }
 }
 
+/** What is smaller is a floppy drive, or a disk by which a provider configures a guest: common practice, without a source. */
+const leastVolume = 64n * unitBytes.MiB;
+
 /** What is attached to a server and not declared. */
 export function* undeclaredAt(
   { subject, place }: Change,
   server: string,
-  { differences }: SurveyComparison,
+  { differences, matches }: SurveyComparison,
 ): Iterable<Violation> {
+  const here = matches.undeclared.filter(({ survey }) => survey.server === server);
+  const noVolume = new Set(here.flatMap(({ disk }) => (disk.size < leastVolume ? disk.name : [])));
   for (const each of differences) {
     if (each.kind !== 'not declared' || each.subject.kind !== 'volume' || each.server !== server) continue;
+    if (noVolume.has(each.subject.name)) continue;
     yield {
       subject,
       place,

@@ -108,7 +108,8 @@ export function compareSystem(
   const tell = (told: Partial<Difference> & Pick<Difference, 'layer' | 'message'>): Difference =>
     difference({ subject, server, ...told });
   if (there === undefined) {
-    return unseen.includes('mounts') || unseen.includes('devices')
+    // A pool is mounted by its name, and on no device that a survey shows.
+    return unseen.includes('mounts') || unseen.includes('devices') || declared.type === 'zfs'
       ? []
       : [
           tell({

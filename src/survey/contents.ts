@@ -18,10 +18,13 @@ export function contentsOf(survey: Survey, disk: SurveyedDevice): readonly Conte
   const groups = survey.groups.filter(({ members }) =>
     members.some(({ device }) => device !== undefined && liesOn(device)),
   );
-  const told = new Set([
-    ...systems.map(({ device }) => device),
-    ...groups.flatMap(({ members }) => members.flatMap(({ device }) => device ?? [])),
-  ]);
+  // What a file system or a group lies on is encrypted, mirrored or partitioned for it, and nothing beside it.
+  const told = new Set(
+    [
+      ...systems.map(({ device }) => device),
+      ...groups.flatMap(({ members }) => members.flatMap(({ device }) => device ?? [])),
+    ].flatMap((device) => beneath(survey, device)),
+  );
   const others = survey.devices.filter(
     ({ name, type, content }) =>
       type !== 'lvm' && !told.has(name) && liesOn(name) && (content !== undefined || isMade(type)),
@@ -31,6 +34,18 @@ export function contentsOf(survey: Survey, disk: SurveyedDevice): readonly Conte
     ...groups.map(({ name }): Content => ({ kind: 'volume group', name })),
     ...others.map((device): Content => ({ kind: 'device', device })),
   ];
+}
+
+/** A device, and all that it lies on. */
+function beneath(survey: Survey, name: string): readonly string[] {
+  const seen = new Set<string>();
+  const left = [name];
+  for (let next = left.pop(); next !== undefined; next = left.pop()) {
+    if (seen.has(next)) continue;
+    seen.add(next);
+    left.push(...(survey.deviceNamed.get(next)?.on ?? []));
+  }
+  return [...seen];
 }
 
 /** Encrypted, or of several: a partition alone holds nothing. */
@@ -47,7 +62,8 @@ export function undeclaredContents(
   disk: SurveyedDevice,
 ): readonly string[] {
   const root = systemAt(survey, '/');
-  if (root !== undefined && disksUnder(survey, root.device).includes(disk)) return [];
+  const boots = estate.servers.get(survey.server)?.boot === volume;
+  if (boots || (root !== undefined && disksUnder(survey, root.device).includes(disk))) return [];
   const declared = estate.volumes.get(volume)?.fileSystem;
   const group = estate.groupOf.get(volume)?.name;
   const own = declared === undefined && group === undefined ? ownSystem(survey, disk, false) : undefined;

@@ -164,8 +164,8 @@ const lettered = (id: string): string => id.toLowerCase().replaceAll(/[^a-z0-9]/
 /** How identifiers of one kind begin, or what they are made of. */
 function kindOfId(id: string): string | undefined {
   const plain = id.toLowerCase();
-  if (/^[0-9]+$/.test(plain)) return 'digits';
-  if (/^[0-9a-f-]{8,}$/.test(plain)) return 'hexadecimal';
+  if (/^[0-9]+$/.test(plain)) return `${plain.length} digits`;
+  if (/^[0-9a-f]{8}-[0-9a-f]{4}-/.test(plain)) return 'UUID';
   return /^[a-z]{2,}(?=[-_]?[0-9])/.exec(plain)?.[0];
 }
 

@@ -56,7 +56,8 @@ export function undeclaredSystems(
   return [...here].flatMap(([name, disk]) => {
     const volume = estate.volumes.get(name);
     const isBlank = volume?.fileSystem === undefined && !estate.groupOf.has(name);
-    if (volume === undefined || !isBlank || roots.includes(disk) || grouped.has(disk)) return [];
+    const boots = roots.includes(disk) || estate.servers.get(survey.server)?.boot === name;
+    if (volume === undefined || !isBlank || boots || grouped.has(disk)) return [];
     const system = ownSystem(survey, disk, false);
     return system === undefined ? [] : [{ volume, system }];
   });

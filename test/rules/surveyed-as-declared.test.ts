@@ -803,6 +803,19 @@ ${more}`,
     expect(await verdict(estate(system), only, detached)).toBe('pass');
   });
 
+  it('is not what the declared file system, or group, itself lies on', async () => {
+    const own = { type: 'xfs', mounts: ['/plates'], 'in-fstab': '/plates', size: gib(49) };
+    const crypt = { name: 'mapper/p', type: 'crypt', on: ['vdb'], size: gib(49), content: 'xfs' };
+    const encrypted = { devices: [disk({ content: 'crypto_LUKS' }), crypt] };
+    const there = { ...encrypted, 'file-systems': [{ device: 'mapper/p', ...own }] };
+    expect(await verdict(estate(system), there, detached)).toBe('pass');
+    // It is still what a new one would be made over.
+    expect(await verdict(estate(''), there, made)).toBe('fail');
+    const pool = { devices: [disk({ content: 'zfs_member' })] };
+    const zfs = estate(system.replace('xfs', 'zfs'));
+    expect(await verdict(zfs, pool, detached)).toBe('pass');
+  });
+
   it('is nothing on a disk that is blank, and counts as not looked at where that could not be seen', async () => {
     expect(await verdict(estate(''), {}, made)).toBe('pass');
     expect(await verdict(estate(''), { unseen: ['superblocks'] }, made)).toBe('fail');
@@ -820,6 +833,10 @@ ${more}`,
     const uuid = '6f1c2b0e-9a4d-4c11-8f5e-0d1b2c3a4f56';
     expect(await named(uuid)(uuid.slice(0, 20))).toBe('pass');
     expect(await named(uuid)('7f1c2b0e-9a4d-4c11-8')).toBe('fail');
+    // Numbers that the host, or the disk's maker, gives are of no kind of identifier.
+    expect(await named(uuid)('6001405a3c7d0b1e')).toBe('pass');
+    expect(await named('"10234567"')('0000000001')).toBe('pass');
+    expect(await named('"10234567"')('10234568')).toBe('fail');
   });
 
   it('goes with its server where nobody declared it, and that is refused', async () => {
@@ -831,6 +848,9 @@ ${more}`,
     expect(said(await judge(base, { ...base, ...gone }))).toEqual([
       expect.stringContaining('plate-scanner would go with what main does not declare'),
     ]);
+    const drive = { name: 'fd0', type: 'disk', size: '4096' };
+    const floppy = { ...base, ...survey({ devices: [drive] }) };
+    expect((await judge(floppy, { ...floppy, ...gone })).verdict).toBe('pass');
     const bare = { ...base, ...survey({ devices: [] }) };
     expect((await judge(bare, { ...bare, ...gone })).verdict).toBe('pass');
   });
