@@ -5,6 +5,12 @@ import { fileSystemFacts } from '../estate/file-system-facts.ts';
 import { type Bytes, differenceOfBytes, exactSize, noBytes, sumBytes } from '../estate/size.ts';
 import type { ChangeRule, Violation } from './rule.ts';
 
+const keep = 'Keep the size, or create a smaller volume beside it and copy the data across.';
+
+/** Only where a rule asks for surveys: without them nothing shows what is there. */
+const correct =
+  "If it has been that small all along, take the provider's list or survey its server again: what surveys on main and the branch both say is a correction.";
+
 export const noShrink: ChangeRule<'no-shrink'> = {
   name: 'no-shrink',
   about: 'change',
@@ -12,7 +18,7 @@ export const noShrink: ChangeRule<'no-shrink'> = {
   refuses:
     'A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.',
   why: 'Providers grow volumes but do not shrink them, and what is beyond the new end is lost. Writing 50 GB for 50 GiB is such a shrink, and easy to miss.',
-  advice: `Keep the size, or create a smaller volume beside it and copy the data across; where main has the size wrongly, surveys on main that show the right one (of a volume, the provider's list) make it a correction. ${cautions}`,
+  advice: `${keep} ${cautions}`,
   parameters: {
     'allow-file-systems': {
       schema: {
@@ -54,27 +60,30 @@ export const noShrink: ChangeRule<'no-shrink'> = {
     function* ({ changes, base, head }) {
       const allowed: readonly string[] = entry['allow-file-systems'] ?? [];
       const groups = new Map<string, ChangeOf<'member-left'>>();
+      const advice = base.surveys === undefined ? undefined : `${keep} ${correct} ${cautions}`;
+      const advised = (violation: Violation): Violation =>
+        advice === undefined ? violation : { ...violation, advice };
       for (const change of changes) {
-        if (change.kind === 'volume-shrunk' || change.kind === 'volume-re-created') {
-          yield* shrunkVolume(change);
+        if (change.kind === 'volume-shrunk') yield advised(shrunkVolume(change));
+        else if (change.kind === 'volume-re-created') {
+          if (change.after.size < change.before.size) yield shrunkVolume(change);
         } else if (change.kind === 'file-system-shrunk') {
-          if (!allowed.includes(change.after.type)) yield* shrunkFileSystem(change);
+          if (!allowed.includes(change.after.type)) yield advised(shrunkFileSystem(change));
         } else if (change.kind === 'member-left') groups.set(change.after.name, change);
       }
       for (const change of groups.values()) yield* shrunkGroup(change, base.estate, head.estate);
     },
 };
 
-function* shrunkVolume(change: ChangeOf<'volume-shrunk' | 'volume-re-created'>): Iterable<Violation> {
+function shrunkVolume(change: ChangeOf<'volume-shrunk' | 'volume-re-created'>): Violation {
   const { before, after, subject, place } = change;
-  if (after.size >= before.size) return;
   const lost = differenceOfBytes(before.size, after.size);
   const sizes = [exactSize(before.size), exactSize(after.size)];
   const what =
     change.kind === 'volume-shrunk'
       ? `volume ${after.name} would shrink from ${sizes[0]} to ${sizes[1]}`
       : `volume ${before.name} (${sizes[0]}) would be deleted and replaced by the smaller ${after.name} (${sizes[1]}), ${change.seat}`;
-  yield {
+  return {
     subject,
     place,
     message: `${what}: ${exact(lost)} bytes fewer`,
@@ -83,12 +92,7 @@ function* shrunkVolume(change: ChangeOf<'volume-shrunk' | 'volume-re-created'>):
   };
 }
 
-function* shrunkFileSystem({
-  before,
-  after,
-  subject,
-  place,
-}: ChangeOf<'file-system-shrunk'>): Iterable<Violation> {
+function shrunkFileSystem({ before, after, subject, place }: ChangeOf<'file-system-shrunk'>): Violation {
   const lost = differenceOfBytes(before.size, after.size);
   const { shrink } = fileSystemFacts(after.type);
   const can = shrink.online
@@ -96,7 +100,7 @@ function* shrunkFileSystem({
     : shrink.offline
       ? 'its own tools can shrink it, unmounted'
       : `${after.type} cannot be made smaller`;
-  yield {
+  return {
     subject,
     place,
     message: `file system ${after.mount} on ${after.on.name} would shrink from ${exactSize(before.size)} to ${exactSize(after.size)}: ${exact(lost)} bytes fewer; ${can}`,

@@ -83,8 +83,10 @@ describe('a volume that is smaller than main has it', () => {
     ['only the guest shows it, which may not have looked again', { disk: 50 }],
     ['nothing shows it', {}],
   ] as const)('shrinks as before where %s', async (_, shown) => {
-    const { verdict, changes } = await judge(shown, 50);
+    const { verdict, changes, findings } = await judge(shown, 50);
     expect([verdict, changes.map(({ kind }) => kind)]).toEqual(['fail', ['volume-shrunk']]);
+    const advice = findings.find(({ rule }) => rule === 'no-shrink')?.advice ?? '';
+    expect(advice).toContain('is a correction');
   });
 
   it('shrinks where it is to be smaller still', async () => {
