@@ -343,9 +343,10 @@ function withAll(program: Command): Command {
   for (const command of program.commands) {
     withAll(command);
     if (command.options.some(({ long }) => long === '--repo') && command.name() !== 'new') {
+      const sarif = command.name() === 'gate' ? '; SARIF whole, though a host may refuse it' : '';
       command.option(
         '--all',
-        'show every problem and finding, and in JSON what is unchanged as well; SARIF whole, though a host may refuse it',
+        `show every problem and finding, and in JSON what is unchanged as well${sarif}`,
       );
     }
   }

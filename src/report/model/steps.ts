@@ -36,7 +36,8 @@ export const waitsOf = (steps: readonly Step[]): readonly Block[] =>
   steps.some(({ after }) => after.length > 0) ? [{ kind: 'picture', picture: { kind: 'waits', steps } }] : [];
 
 /** How many there are, which servers stand still, and what destroys. */
-function briefly({ verdict, runbook, base }: Judged, cautioned: Cautioned): readonly Block[] {
+function briefly({ verdict, runbook, base, head }: Judged, cautioned: Cautioned): readonly Block[] {
+  const [how, likewise] = head.commit === 'worktree' ? [' --worktree', '--base'] : ['', '--base and --head'];
   const grave = runbook.filter((step) => step.destroys);
   return [
     ...opening(verdict, grave, cautioned),
@@ -45,7 +46,7 @@ function briefly({ verdict, runbook, base }: Judged, cautioned: Cautioned): read
       ? [sentence('None of them loses data.')]
       : [{ kind: 'entries', entries: stepEntries(grave) } as const]),
     sentence(
-      `\`ullage steps\`, with the same --base and --head, prints them all, as a check-list too. After the merge, \`ullage steps --base ${base.commit.slice(0, 12)} --head main\` does.`,
+      `\`ullage steps${how}\`, with the same ${likewise}, prints them all, as a check-list too. After the merge, \`ullage steps --base ${base.commit.slice(0, 12)} --head main\` does.`,
     ),
   ];
 }
