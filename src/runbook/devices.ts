@@ -47,6 +47,14 @@ export class Devices {
       : { volume, disk, survey };
   }
 
+  /** Whether a survey shows a partition on it, or an encrypted mapping: what lies on that grows once it has. */
+  isLayered(server: string, volume: string): boolean {
+    const shown = this.disk(server, volume);
+    return (
+      shown?.survey.devices.some(({ type, on }) => type !== 'lvm' && on.includes(shown.disk.name)) ?? false
+    );
+  }
+
   /** What a volume is to its group: the disk itself, or a partition of it. */
   member(server: string, group: string, volume: string): string | undefined {
     const shown = this.disk(server, volume);

@@ -117,14 +117,16 @@ export function volumeGrown(draft: Draft, { before, after, subject }: ChangeOf<'
         : held
           ? key
           : `see ${name} ${server}`;
-    const room = boots
-      ? [
-          draft.want(`partition ${name}`, 'grow-partition', subject, {
-            server,
-            after: [seen],
-          }),
-        ]
-      : [seen];
+    // A boot volume has partitions; any other has what a survey shows.
+    const room =
+      boots || sides.devices.isLayered(server, sides.baseName('volumes', name))
+        ? [
+            draft.want(`partition ${name}`, 'grow-partition', subject, {
+              server,
+              after: [seen],
+            }),
+          ]
+        : [seen];
     if (group !== undefined) {
       if (wasIn(sides, name, group)) growMember(draft, name, group, server, room);
     } else growOnIt(draft, { before, after, subject }, server, room);

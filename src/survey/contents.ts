@@ -1,7 +1,7 @@
 /** All that a survey shows on a disk, whether it can be declared or not: what is written over, or taken away, with it. */
 import type { DeclaredThings, FileSystem } from '../estate/estate.ts';
-import { disksUnder, systemAt } from './match.ts';
-import { mountOf, ownSystem } from './own-system.ts';
+import { disksUnder } from './match.ts';
+import { mountOf, ownSystem, startsFrom } from './own-system.ts';
 import type { Survey, SurveyedDevice, SurveyedFileSystem } from './survey.ts';
 
 type Content =
@@ -61,9 +61,7 @@ export function undeclaredContents(
   volume: string,
   disk: SurveyedDevice,
 ): readonly string[] {
-  const root = systemAt(survey, '/');
-  const boots = estate.servers.get(survey.server)?.boot === volume;
-  if (boots || (root !== undefined && disksUnder(survey, root.device).includes(disk))) return [];
+  if (startsFrom(estate, survey, volume, disk)) return [];
   const declared = estate.volumes.get(volume)?.fileSystem;
   const group = estate.groupOf.get(volume)?.name;
   const own = declared === undefined && group === undefined ? ownSystem(survey, disk, false) : undefined;

@@ -35,6 +35,18 @@ export function ownSystem(survey: Survey, disk: SurveyedDevice, boots: boolean):
 export const asWritten = ({ mount, type }: OwnSystem): string =>
   `file-system: { existing: true, mount: ${/^[A-Za-z0-9/._-]+$/.test(mount) ? mount : JSON.stringify(mount)}, type: ${type} }`;
 
+/** By the declaration, or where the root lies on that disk alone: another member of its group is no boot volume. */
+export function startsFrom(
+  estate: DeclaredThings,
+  survey: Survey,
+  volume: string,
+  disk: SurveyedDevice,
+): boolean {
+  const root = systemAt(survey, '/');
+  const [under, ...others] = root === undefined ? [] : disksUnder(survey, root.device);
+  return estate.servers.get(survey.server)?.boot === volume || (under === disk && others.length === 0);
+}
+
 /**
  * What is on volumes that are declared blank. A boot volume may be declared without what it starts from, and what lies
  * in a group belongs to that.
@@ -46,8 +58,6 @@ export function undeclaredSystems(
   survey: Survey,
   here: ReadonlyMap<string, SurveyedDevice>,
 ): readonly { readonly volume: Volume; readonly system: OwnSystem }[] {
-  const root = systemAt(survey, '/');
-  const roots = root === undefined ? [] : disksUnder(survey, root.device);
   const grouped = new Set(
     survey.groups.flatMap(({ members }) =>
       members.flatMap(({ device }) => (device === undefined ? [] : disksUnder(survey, device))),
@@ -56,8 +66,8 @@ export function undeclaredSystems(
   return [...here].flatMap(([name, disk]) => {
     const volume = estate.volumes.get(name);
     const isBlank = volume?.fileSystem === undefined && !estate.groupOf.has(name);
-    const boots = roots.includes(disk) || estate.servers.get(survey.server)?.boot === name;
-    if (volume === undefined || !isBlank || boots || grouped.has(disk)) return [];
+    if (volume === undefined || !isBlank || grouped.has(disk)) return [];
+    if (startsFrom(estate, survey, name, disk)) return [];
     const system = ownSystem(survey, disk, false);
     return system === undefined ? [] : [{ volume, system }];
   });

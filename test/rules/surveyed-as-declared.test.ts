@@ -816,6 +816,26 @@ ${more}`,
     expect(await verdict(zfs, pool, detached)).toBe('pass');
   });
 
+  it('is told of a second disk on which the root lies, which is no boot volume', async () => {
+    const root = { device: 'vg/root', type: 'ext4', mounts: ['/'], 'in-fstab': '/', size: gib(60) };
+    const over = {
+      devices: [{ name: 'vda', type: 'disk', size: gib(20) }, disk({})],
+      'volume-groups': [
+        {
+          ...group('vda'),
+          name: 'vg',
+          members: ['vda', 'vdb'].map((device) => ({ device, extents: 100, free: 0 })),
+          'logical-volumes': [{ name: 'root', size: gib(60), layout: 'linear' }],
+        },
+      ],
+      'file-systems': [root],
+    };
+    expect([await verdict(estate(''), over, made), await verdict(estate(''), over, detached)]).toEqual([
+      'fail',
+      'fail',
+    ]);
+  });
+
   it('is nothing on a disk that is blank, and counts as not looked at where that could not be seen', async () => {
     expect(await verdict(estate(''), {}, made)).toBe('pass');
     expect(await verdict(estate(''), { unseen: ['superblocks'] }, made)).toBe('fail');

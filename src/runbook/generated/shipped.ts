@@ -1123,7 +1123,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
       },
       "grow-partition": {
         "does": "If {volume} is partitioned, grow the partition that is to be larger, keeping its start; it must be the last one.",
-        "why": "A file system cannot be larger than its partition.",
+        "why": "A file system cannot be larger than its partition, nor than the mapping of an encrypted volume, which is grown as well.",
         "seen": "The partition ends where {volume} ends, and begins where it did.",
         "back": "A partition can be made as small as it was, as long as nothing on it has grown."
       },
