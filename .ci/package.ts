@@ -10,7 +10,7 @@ const top = join(import.meta.dirname, '..');
 const megabyte = 1_000_000;
 
 /** What an install fetches, and what it takes on the disk. More is a decision, taken here. */
-const most = { packed: 3.5 * megabyte, unpacked: 12 * megabyte };
+const most = { packed: 4 * megabyte, unpacked: 13 * megabyte };
 
 /** Everything that a package is for; anything else is there by mistake. */
 const wanted: readonly RegExp[] = [
