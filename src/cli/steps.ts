@@ -5,8 +5,8 @@ import { judgeAgainstMain } from '../audit/against-main.ts';
 import { offer } from '../base/nearest.ts';
 import { err, type Outcome, ok, outcomeOf, type PartialOutcome, whatHolds } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
-import { bareSettings } from '../estate/settings.ts';
-import { holdsCommit, resolveRevisions } from '../git/compare.ts';
+import { bareSettings, settingsFile } from '../estate/settings.ts';
+import { holdsCommit, isUntouched, resolveRevisions } from '../git/compare.ts';
 import { isObjectId } from '../git/object-store.ts';
 import type { Tree } from '../git/tree.ts';
 import { type Judged, type Judgement, notJudged } from '../policy/judgement.ts';
@@ -50,7 +50,7 @@ interface GivenList {
 }
 
 async function told(
-  { judgement, surveys, earlier = [] }: StepsJudged,
+  { judgement, surveys, earlier = [], lists }: StepsJudged,
   given: Outcome<GivenList> | undefined,
   flags: StepsFlags,
 ): Promise<Finished> {
@@ -84,7 +84,7 @@ async function told(
     done,
     problems,
     surveyed,
-    ...(given?.ok ? { lists: given.value.lists } : {}),
+    ...(given?.ok ? { lists: lists ?? given.value.lists } : {}),
     ...(server === undefined ? {} : { server }),
     ...(by === undefined ? {} : { by }),
   };
@@ -105,6 +105,8 @@ interface StepsJudged {
   readonly remarks?: readonly string[];
   /** Of the lists that were given, those of a change that the base has already. */
   readonly earlier?: readonly ListOf[];
+  /** The lists that were given; of this main where it has not another estate since. */
+  readonly lists?: readonly ListOf[];
 }
 
 interface Surveyed extends Readonly<Record<'before' | 'after', SurveyComparison>> {
@@ -129,7 +131,17 @@ async function judged(flags: StepsFlags, lists: readonly ListOf[]): Promise<Step
       ),
     );
     const earlier = lists.filter((_, index) => isEarlier[index]);
-    return ok({ judgement, remarks, earlier, surveys: await surveyedIn(head, readings, on) });
+    const { paths } = readings.base.revision.settings ?? bareSettings;
+    const folders = [settingsFile, paths.storage, paths.procedures];
+    // Where main has gone on without a change of its estate, the steps start from what they did.
+    const current = await Promise.all(
+      lists.map(async (list) =>
+        isObjectId(list.base) && (await isUntouched(repository, list.base, baseCommit, folders))
+          ? { ...list, base: baseCommit }
+          : list,
+      ),
+    );
+    return ok({ judgement, remarks, earlier, lists: current, surveys: await surveyedIn(head, readings, on) });
   });
   return found.ok ? found.value : { judgement: notJudged(found.problems, on) };
 }

@@ -296,6 +296,19 @@ export async function holdsCommit(repo: GitRepository, older: string, newer: str
   return run.ok && run.value.code === 0;
 }
 
+/** Whether one commit leads to the other, and none on the way alters anything in the folders. */
+export async function isUntouched(
+  repo: GitRepository,
+  older: string,
+  newer: string,
+  folders: readonly string[],
+): Promise<boolean> {
+  if (!(await holdsCommit(repo, older, newer))) return false;
+  const range = ['rev-list', '--full-history', '--max-count=1', `${older}..${newer}`];
+  const run = await repo.inObjects([...range, '--', ...folders]);
+  return run.ok && run.value.code === 0 && run.value.stdout.length === 0;
+}
+
 /** Commits that only one of the two leads to, as far as a shallow clone tells. */
 async function commitsApart(repo: GitRepository, base: Named, head: Named) {
   const run = await repo.inObjects(['rev-list', '--left-right', `${base.commit.id}...${head.commit.id}`]);

@@ -278,6 +278,16 @@ describe('a check-list of steps', () => {
         repository.checkout('main');
         repository.write({ 'README.md': 'What Gannet Point rents.\n' });
         repository.commit('something else');
+        // What has nothing to do with the estate moves nothing.
+        const same = await stepsOf(repository, '--done', list);
+        expect([same.code, same.out.includes('All is done')]).toEqual([0, true]);
+        repository.write({
+          'storage/ledger.yaml': 'volumes: { ledger-1: { size: 5 GiB, tier: bulk, team: imagery } }\n',
+        });
+        repository.commit('a volume');
+        repository.write({ 'storage/ledger.yaml': 'volumes: {}\n' });
+        repository.commit('and none');
+        repository.checkout('main');
         const moved = await stepsOf(repository, '--done', list);
         expect([moved.code, moved.err]).toEqual([1, 'the ticks are of another main\n']);
         expect(moved.out).toContain('Ticks of another main');
