@@ -190,7 +190,7 @@ export const actions = {
   'check-fstab': { at: 'check', words: ['server', 'mount'], fills: ['mount', ...server] },
   unmount: { at: 'guest', words: ['mount', 'server'], fills: [...system] },
   'unmount-swap': { at: 'guest', words: ['mount', 'server'], fills: [...system] },
-  mount: { at: 'guest', words: ['mount'], fills: [...system] },
+  mount: { at: 'guest', words: ['mount', 'on'], fills: [...system] },
   'mount-swap': { at: 'guest', words: ['mount'], fills: [...system] },
   'export-pool': { at: 'guest', words: ['mount'], fills: [...system] },
   'import-pool': { at: 'guest', words: ['mount'], fills: [...system] },

@@ -96,7 +96,7 @@ volume-groups:
       'Check that the new device of p1 has appeared, with 40 GiB, and note its name.',
       'Activate volume group plates.',
       'Check that this is there as declared: volume group plates on p1 (10239 extents of 4 MiB, ≈40 GiB in all), with /plates (xfs, 30 GiB).',
-      'Mount /plates, and add it to fstab.',
+      'Mount /plates from plates, and add it to fstab.',
       'Check that the file system / on root is ext4, as declared.',
     ]);
   });

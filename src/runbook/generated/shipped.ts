@@ -1250,7 +1250,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
         "back": "Put it into use again."
       },
       "mount": {
-        "does": "Mount {mount}, and add it to fstab.",
+        "does": "Mount {mount} from {on}, and add it to fstab.",
         "seen": "{mount} is mounted, with the size and the files that are expected.",
         "back": "Unmount it again, and take its line out of fstab."
       },
