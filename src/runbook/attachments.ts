@@ -311,6 +311,13 @@ export function takeOut(draft: Draft, group: VolumeGroup, name: string, server: 
         left !== undefined && elsewhere.includes(left) ? `detach ${each} ${server}` : `leave ${name} ${each}`,
       ),
     });
+    // What leaves the group where that goes, and is to be here as well, comes back once it is out of it.
+    for (const each of leaving) {
+      const stays = sides.holdersBefore(each).includes(server) && sides.holdersAfter(each).includes(server);
+      if (!stays || left === server) continue;
+      draft.wait(`detached ${name}`, [detach(draft, each, server)]);
+      attach(draft, each, server);
+    }
   }
   if (draft.has(`deactivate ${name} ${server}`)) return;
   // A server that stands still, and goes on holding the group, has nothing to let go of.

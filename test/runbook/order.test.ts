@@ -372,3 +372,27 @@ volume-groups: { g: { members: [${member}], file-systems: { /g: { size: 30 GiB, 
     expect(waitsFor(steps, started)).toContain(forgotten?.number);
   });
 });
+
+describe('a member that leaves its group where that goes, and is to be shared with where it came from', () => {
+  const files = (attachments: string, members: string, shareable: boolean): Files => ({
+    'storage/all.yaml': `servers: { s: { power: stopped }, t: { power: running } }
+volumes: { a: { size: 40 GiB, tier: bulk }, b: { size: 40 GiB, tier: bulk, shareable: ${shareable} } }
+attachments: [${attachments}]
+volume-groups: { g: { members: [${members}], file-systems: { /g: { size: 30 GiB, type: xfs } } } }
+`,
+  });
+
+  it('comes along with all of the group, and goes back once it is out of it', () => {
+    const { steps } = branch(
+      files('{ volume: a, server: s }, { volume: b, server: s }', 'a, b', false),
+      files('{ volume: a, server: t }, { volume: b, server: s }, { volume: b, server: t }', 'a', true),
+    );
+    const named = (name: string): Step => {
+      const found = steps.find(({ key }) => key === name);
+      if (found === undefined) throw new Error(`no step ${name}`);
+      return found;
+    };
+    expect(waitsFor(steps, named('detached g'))).toContain(named('detach b s').number);
+    expect(waitsFor(steps, named('attach b s'))).toContain(named('leave g b').number);
+  });
+});

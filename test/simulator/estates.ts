@@ -103,15 +103,7 @@ export const pairs: fc.Arbitrary<readonly [Files, Files]> = fc
       volumes: withReplacement(withSwap(mixed(base.volumes, other.volumes), swapped), base.volumes, replaced),
       groups: mixed(base.groups, other.groups),
     };
-    // A volume that several servers have is in no group on either side: such a change is made in two branches.
-    const grouped = new Set(
-      [base, head].flatMap(({ volumes }) =>
-        Object.entries(volumes).flatMap(([name, each]) =>
-          groupNames.includes(each?.seat ?? '') ? name : [],
-        ),
-      ),
-    );
-    return [filesOf(base, new Set(), grouped), filesOf(head, renamed, grouped)];
+    return [filesOf(base, new Set()), filesOf(head, renamed)];
   });
 
 /** One volume, and the next that something else holds, each in the place of the other. */
@@ -135,11 +127,7 @@ function withReplacement(
 }
 
 /** A plan as one estate file, bent to what can be: see the head of this file. */
-function filesOf(
-  { servers, volumes, groups }: Plan,
-  renamed: ReadonlySet<string>,
-  grouped: ReadonlySet<string>,
-): Files {
+function filesOf({ servers, volumes, groups }: Plan, renamed: ReadonlySet<string>): Files {
   const call = (name: string): string => (renamed.has(name) ? `${name}-new` : name);
   const formerly = (name: string): object => (renamed.has(name) ? { formerly: name } : {});
   const there = <T>(all: Named<T>): readonly (readonly [string, T])[] =>
@@ -176,7 +164,7 @@ function filesOf(
     const isBoot = on !== undefined && boots.get(on) === name;
     // What may be shared is, by two servers at one site, where there are two; as a file system that is made for that.
     const also =
-      each.shareable && !grouped.has(name) && !isBoot && each.system?.type !== 'swap'
+      each.shareable && inGroup === undefined && !isBoot && each.system?.type !== 'swap'
         ? there(servers).find(([other, { site: its }]) => on !== undefined && other !== on && its === at)?.[0]
         : undefined;
     const lies =
