@@ -1,4 +1,5 @@
 /** What main declares larger than it is, and a branch declares as surveys on main show it. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Files, judgedFiles, said } from '../estate/builder.ts';
 import { gib } from '../survey/kept.ts';
@@ -93,6 +94,31 @@ describe('a volume that is smaller than main has it', () => {
     expect((await judge({ list: 50, disk: 50 }, 49)).changes.map(({ kind }) => kind)).toEqual([
       'volume-shrunk',
     ]);
+  });
+
+  it('is corrected to the one size that both show and that is less than main has, and never otherwise', async () => {
+    const size = fc.integer({ min: 45, max: 50 });
+    const kinds = new Map<string, number>();
+    await fc.assert(
+      fc.asyncProperty(
+        fc.record({ list: fc.option(size), disk: fc.option(size), from: size, to: size }),
+        fc.constantFrom('2026-11-24', '2026-11-11', '2026-11-10', '2026-10-01'),
+        async ({ list, disk, from, to }, at) => {
+          const shown = { at, ...(list === null ? {} : { list }), ...(disk === null ? {} : { disk }) };
+          const judgement = await judge(shown, to, from);
+          const isShown = list === to && (disk === null || disk === to) && at >= '2026-11-11';
+          const kind = to > from ? 'volume-grown' : isShown ? 'volume-corrected' : 'volume-shrunk';
+          expect(judgement.changes.map((each) => each.kind)).toEqual(to === from ? [] : [kind]);
+          // What is corrected leaves everything as it is.
+          if (kind === 'volume-corrected' && to < from)
+            expect(judgement.runbook.map(({ procedure }) => procedure)).toEqual(['check-volume-there']);
+          if (to !== from) kinds.set(kind, (kinds.get(kind) ?? 0) + 1);
+        },
+      ),
+      { numRuns: 300 },
+    );
+    for (const kind of ['volume-grown', 'volume-corrected', 'volume-shrunk'])
+      expect(kinds.get(kind) ?? 0, kind).toBeGreaterThan(0);
   });
 
   it('is grown, not corrected, where it is larger than main has it: what lies on it may still have to follow', async () => {

@@ -11,16 +11,15 @@ import { actions } from '../../src/runbook/actions.ts';
 import { gatherProcedures } from '../../src/runbook/procedures.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
 import type { Step } from '../../src/runbook/step.ts';
-import { readGathered } from '../../src/survey/gathered.ts';
-import { readSurvey, type Survey } from '../../src/survey/survey.ts';
-import { surveyAsText, surveyOf } from '../../src/survey/survey-of.ts';
-import { assembled, documentOf, type Files, judged, valueIn } from '../estate/builder.ts';
+import type { Survey } from '../../src/survey/survey.ts';
+import { assembled, type Files, judged, valueIn } from '../estate/builder.ts';
 import { attempt } from '../simulator/attempt.ts';
 import { worldOf } from '../simulator/begin.ts';
 import { pairs } from '../simulator/estates.ts';
 import { otherOrders } from '../simulator/orders.ts';
 import type { Disk, Server, World } from '../simulator/world.ts';
-import { playServers } from '../survey/player.ts';
+import { playedSurveys } from '../survey/played.ts';
+import { waitsFor } from './waits-for.ts';
 
 /** Every action of a provider by a command that says whose it is, and names all that it may. */
 const providers = gatherProcedures(
@@ -71,12 +70,6 @@ interface Branch {
   readonly surveys: readonly Survey[];
 }
 
-const surveysOf = (estate: Estate): readonly Survey[] =>
-  playServers(estate, { isOld: false, isBare: false, hasBootPartition: false }).map(({ server, text }) => {
-    const { survey } = valueIn(surveyOf(valueIn(readGathered(Buffer.from(text), server)), server));
-    return valueIn(readSurvey(documentOf(surveyAsText(survey), `surveys/${server}.json`)));
-  });
-
 const branches: fc.Arbitrary<Branch> = fc
   .tuple(pairs, fc.array(fc.constantFrom(true, false, false), { minLength: 10, maxLength: 10 }))
   .map(([files, others]): Branch => {
@@ -93,7 +86,7 @@ const branches: fc.Arbitrary<Branch> = fc
     const [base, head] = [valueIn(was), valueIn(is)];
     const comparison = compareEstates(base, head);
     fc.pre(comparison.contradictions.length === 0);
-    const surveys = surveysOf(base);
+    const surveys = playedSurveys(base);
     return {
       comparison,
       base,
@@ -244,19 +237,6 @@ describe('a command', () => {
   });
 });
 
-/** The steps that one waits for, near or far. */
-function allBefore(steps: readonly Step[], { number, after }: Step): ReadonlySet<number> {
-  const found = new Set<number>();
-  const open = [...after];
-  for (let each = open.pop(); each !== undefined; each = open.pop()) {
-    if (found.has(each)) continue;
-    found.add(each);
-    open.push(...(steps[each - 1]?.after ?? []));
-  }
-  found.delete(number);
-  return found;
-}
-
 describe('a thing of which it is to be found out which one it is', () => {
   it('is left alone until then, and no disk of it is named', () => {
     const counts = new Map<string, number>();
@@ -284,7 +264,7 @@ describe('a thing of which it is to be found out which one it is', () => {
             const looks = ['check-backup', 'check-identity', 'check-layers'].includes(step.procedure);
             if (isOfIt && !looks) {
               counts.set(subject.kind, (counts.get(subject.kind) ?? 0) + 1);
-              expect([...allBefore(steps, step)], `${does} ${words.volume}`).toContain(number);
+              expect([...waitsFor(steps, step)], `${does} ${words.volume}`).toContain(number);
             }
             for (const { command } of examples)
               for (const [, device = ''] of command.matchAll(/(?:\/dev\/|\/block\/)([sv]d[a-z]+)/g))

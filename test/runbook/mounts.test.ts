@@ -4,6 +4,7 @@ import { compareEstates } from '../../src/change/compare.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
 import type { Step } from '../../src/runbook/step.ts';
 import { estateOf } from '../estate/builder.ts';
+import { waitsFor } from './waits-for.ts';
 
 interface Held {
   readonly at: string;
@@ -47,16 +48,8 @@ const numberOf = (all: readonly Step[], key: string): number => {
 
 /** Whether one waits for the other, near or far. */
 function waits(all: readonly Step[], key: string, earlier: string): boolean {
-  const first = numberOf(all, earlier);
-  const left = [numberOf(all, key)];
-  const seen = new Set<number>();
-  for (let next = left.pop(); next !== undefined; next = left.pop()) {
-    if (next === first) return true;
-    if (seen.has(next)) continue;
-    seen.add(next);
-    left.push(...(all[next - 1]?.after ?? []));
-  }
-  return false;
+  const step = all[numberOf(all, key) - 1];
+  return step !== undefined && waitsFor(all, step).has(numberOf(all, earlier));
 }
 
 describe('a mount point that another file system takes', () => {

@@ -9,6 +9,7 @@ import { runbookOf } from '../../src/runbook/runbook.ts';
 import type { Step } from '../../src/runbook/step.ts';
 import { assembled, type Files } from '../estate/builder.ts';
 import { change, filesOf } from '../estate/random.ts';
+import { waitsFor } from './waits-for.ts';
 
 interface Branch {
   readonly base: Estate;
@@ -37,18 +38,6 @@ const property = (holds: (branch: Branch) => void): void =>
     fc.property(branches, ([before, after]) => holds(branch(before, after))),
     { numRuns: 150 },
   );
-
-/** All that a step waits for, near and far. */
-function waitsFor(steps: readonly Step[], { after }: Step): ReadonlySet<number> {
-  const all = new Set<number>();
-  const left = [...after];
-  for (let next = left.pop(); next !== undefined; next = left.pop()) {
-    if (all.has(next)) continue;
-    all.add(next);
-    left.push(...(steps[next - 1]?.after ?? []));
-  }
-  return all;
-}
 
 const needsNoHands: ReadonlySet<ChangeKind> = new Set<ChangeKind>([
   'server-changed-team',

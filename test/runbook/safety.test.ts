@@ -9,12 +9,11 @@ import type { Estate } from '../../src/estate/estate.ts';
 import { actions, isAction } from '../../src/runbook/actions.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
 import type { Step } from '../../src/runbook/step.ts';
-import { readGathered } from '../../src/survey/gathered.ts';
-import { readSurvey, type Survey } from '../../src/survey/survey.ts';
-import { surveyAsText, surveyOf } from '../../src/survey/survey-of.ts';
-import { assembled, documentOf, estateOf, valueIn } from '../estate/builder.ts';
+import type { Survey } from '../../src/survey/survey.ts';
+import { assembled, estateOf, valueIn } from '../estate/builder.ts';
 import { pairs } from '../simulator/estates.ts';
-import { playServers } from '../survey/player.ts';
+import { playedSurveys } from '../survey/played.ts';
+import { waitsFor } from './waits-for.ts';
 
 interface System {
   readonly size?: string;
@@ -209,18 +208,6 @@ describe('what exists', () => {
   });
 });
 
-/** All that a step waits for, near or far. */
-function allBefore(steps: readonly Step[], { after }: Step): ReadonlySet<number> {
-  const found = new Set<number>();
-  const open = [...after];
-  for (let each = open.pop(); each !== undefined; each = open.pop()) {
-    if (found.has(each)) continue;
-    found.add(each);
-    open.push(...(steps[each - 1]?.after ?? []));
-  }
-  return found;
-}
-
 describe('what is only declared', () => {
   it('is looked at before anything is done to it, or by way of that', () => {
     const counts = new Map<string, number>();
@@ -230,7 +217,7 @@ describe('what is only declared', () => {
         for (const check of steps) {
           if (!['check-server-there', 'check-volume-there', 'check-layers'].includes(check.procedure))
             continue;
-          const first = allBefore(steps, check);
+          const first = waitsFor(steps, check);
           for (const step of steps) {
             const { words, subject, server, does, number } = step;
             if (/^check-(backup|server-there|volume-there|layers|identity)$/.test(step.procedure)) continue;
@@ -252,7 +239,7 @@ describe('what is only declared', () => {
                     );
             if (!isOfIt || first.has(number)) continue;
             counts.set(check.procedure, (counts.get(check.procedure) ?? 0) + 1);
-            expect([...allBefore(steps, step)], `${check.does} ${does}`).toContain(check.number);
+            expect([...waitsFor(steps, step)], `${check.does} ${does}`).toContain(check.number);
           }
         }
       }),
@@ -328,18 +315,12 @@ describe('sizes', () => {
   });
 });
 
-const surveysOf = (estate: Estate): readonly Survey[] =>
-  playServers(estate, { isOld: false, isBare: false, hasBootPartition: false }).map(({ server, text }) => {
-    const { survey } = valueIn(surveyOf(valueIn(readGathered(Buffer.from(text), server)), server));
-    return valueIn(readSurvey(documentOf(surveyAsText(survey), `surveys/${server}.json`)));
-  });
-
 describe('a step that destroys', () => {
   it('names what it destroys: by name, size and server, and by device and serial number where a survey shows it', () => {
     const counts = new Map<string, number>();
     fc.assert(
-      fc.property(branches(false, surveysOf), ({ base, head, steps, estates: [was] }) => {
-        const surveys = surveysOf(was);
+      fc.property(branches(false, playedSurveys), ({ base, head, steps, estates: [was] }) => {
+        const surveys = playedSurveys(was);
         for (const { procedure, words, subject, destroys, cautions, does } of steps) {
           if (!destroys) continue;
           counts.set(procedure, (counts.get(procedure) ?? 0) + 1);
