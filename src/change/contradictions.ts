@@ -22,20 +22,17 @@ export function contradictions(
       const { kind, name, formerly } = each;
       const before = namesakes(base, kind);
       const ofOwn = before.get(name);
-      // One of the two goes, and by the line it is not the one that its name says: none of both may be deleted for it.
-      const isBesideIt =
-        formerly !== undefined &&
-        formerly !== name &&
-        before.has(formerly) &&
-        ofOwn !== undefined &&
-        ofOwn.formerly !== formerly;
+      // A line that main has, too, on the same thing has been carried out.
+      const isNew = formerly !== name && ofOwn?.formerly !== formerly;
+      const carriesOn = isNew && formerly !== undefined && before.has(formerly);
       const taken = takenId(base, each);
-      if (taken !== undefined && !(isBesideIt && taken.other.name === formerly)) problems.push(taken.problem);
-      if (formerly === undefined || !before.has(formerly) || (ofOwn !== undefined && !isBesideIt)) continue;
+      if (taken !== undefined && !(carriesOn && taken.other.name === formerly)) problems.push(taken.problem);
+      if (!carriesOn) continue;
       const refuse = (message: string, advice: string): void => {
         problems.push({ place: each.fields.of('formerly') ?? each.place, message, advice, revision: 'head' });
       };
-      if (isBesideIt) {
+      // One of the two goes, and by the line it is not the one that its name says: none of both may be deleted for it.
+      if (ofOwn !== undefined) {
         refuse(
           `${name} has formerly: ${formerly}, but main has a ${words(kind)} ${name} beside ${formerly}, so that it cannot be told which of the two this is`,
           `If it is what main calls ${name}, delete the formerly line. If it is what main calls ${formerly}, give it a name that main does not have; the name ${name} is free once main has nothing of that name.`,

@@ -22,8 +22,13 @@ export function withCorrectedSizes(base: Estate, changes: readonly Change[]): Es
   const ofVolumes = new Map<string, Bytes>();
   const ofSystems = new Map<string, Bytes>();
   for (const change of changes) {
-    if (change.kind === 'volume-corrected') ofVolumes.set(change.before.name, change.after.size);
-    else if (change.kind === 'file-system-corrected') ofSystems.set(change.before.name, change.after.size);
+    if (change.kind === 'file-system-corrected') ofSystems.set(change.before.name, change.after.size);
+    if (change.kind !== 'volume-corrected') continue;
+    ofVolumes.set(change.before.name, change.after.size);
+    // What fills its volume is as large as that.
+    const { fileSystem } = change.before;
+    if (fileSystem !== undefined && fileSystem.fields.of('size') === undefined)
+      ofSystems.set(fileSystem.name, change.after.size);
   }
   if (ofVolumes.size === 0 && ofSystems.size === 0) return base;
   const system = (each: FileSystem): FileSystem => ({ ...each, size: ofSystems.get(each.name) ?? each.size });
@@ -32,9 +37,8 @@ export function withCorrectedSizes(base: Estate, changes: readonly Change[]): Es
   for (const [name, size] of ofVolumes) {
     const volume = base.volumes.get(name);
     if (volume === undefined) continue;
-    const { fileSystem: on } = volume;
-    const fills = on !== undefined && on.fields.of('size') === undefined;
-    volumes.set(name, { ...volume, size, ...(fills ? { fileSystem: { ...on, size } } : {}) });
+    const { fileSystem } = volume;
+    volumes.set(name, { ...volume, size, fileSystem: fileSystem && system(fileSystem) });
     const total = siteTotals.get(volume.site ?? '');
     if (total !== undefined)
       siteTotals.set(volume.site ?? '', { ...total, size: bytes(total.size + size - volume.size) });

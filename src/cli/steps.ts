@@ -136,7 +136,9 @@ async function judged(flags: StepsFlags, lists: readonly ListOf[]): Promise<Step
     // Where main has gone on without a change of its estate, the steps start from what they did.
     const current = await Promise.all(
       lists.map(async (list) =>
-        isObjectId(list.base) && (await isUntouched(repository, list.base, baseCommit, folders))
+        list.base !== baseCommit &&
+        isObjectId(list.base) &&
+        (await isUntouched(repository, list.base, baseCommit, folders))
           ? { ...list, base: baseCommit }
           : list,
       ),

@@ -173,7 +173,7 @@ function tooDeep(
     : {
         place: document.placeOfKey(path),
         message: `${quoted(key)} is not a key of ${here(above)}`,
-        advice: `${whereTo(key, [spot(outer.path)], [], true)}`,
+        advice: whereTo(key, [spot(outer.path)], [], true),
         explains: (error) =>
           isWithin(path, error) || (lacks(key, error) && isAbove(stepsOfPointer(error.instancePath), path)),
       };

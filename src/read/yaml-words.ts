@@ -142,7 +142,6 @@ const firstOf = (text: string): string => [...text][0] ?? '';
 
 const isItem = ({ rest }: About): boolean => /^-(?:\s|$)/.test(rest);
 
-/** Where a line or its neighbour is taken for a key that goes on over several lines, or has none at all. */
 /** A mapping or a list begins behind a key that has no colon. */
 function noColon({ before, offset }: About): Said | undefined {
   const [, indent = '', key, bracket] = /^(\s*)([^\s:#{}[\],"']+)\s+([{[])/.exec(before) ?? [];
@@ -155,6 +154,7 @@ function noColon({ before, offset }: About): Said | undefined {
       };
 }
 
+/** Where a line or its neighbour is taken for a key that goes on over several lines, or has none at all. */
 function noKey(about: About): Said {
   const { before, rest } = about;
   if (isItem(about)) {

@@ -25,13 +25,15 @@ export const shownIn = ({ server }: Difference, { servers }: Surveys): string =>
 /** When a volume was last surveyed, RFC 3339; undefined where no survey shows it. */
 export function newestOf(
   volume: string,
-  compared: SurveyComparison,
+  { matches }: SurveyComparison,
   { provider }: Surveys,
 ): string | undefined {
-  const { matches } = compared;
-  const listed = matches.rows.has(volume) ? provider?.at : undefined;
-  const shown = (matches.disks.get(volume) ?? []).map(({ survey }) => survey.at);
-  return [...shown, ...(listed === undefined ? [] : [listed])].sort().at(-1);
+  return [
+    ...(matches.disks.get(volume) ?? []).map(({ survey }) => survey.at),
+    ...(matches.rows.has(volume) && provider !== undefined ? [provider.at] : []),
+  ]
+    .sort()
+    .at(-1);
 }
 
 /** Likewise, where what is on it counts, which the provider's list does not show. */

@@ -26,7 +26,7 @@ export const surveyedAsDeclared: ChangeRule<'surveyed-as-declared'> = {
   about: 'change',
   level: 'error',
   refuses:
-    'A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.',
+    'A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it or holds what main does not declare, or of which the survey is too old or missing; a server that would take along what nobody declared; and something declared as existing that a survey does not show.',
   why: 'A change is right only if what it starts from is. A volume declared with 50 GiB that really has 60 GiB is shrunk by a growth to 55 GiB; a disk that is not the declared one is the wrong one to delete.',
   advice:
     'Survey the server again (`ullage survey script`, `ullage survey add`), see what differs with `ullage survey compare`, and declare what is there in a change of its own.',
@@ -85,19 +85,30 @@ export const surveyedAsDeclared: ChangeRule<'surveyed-as-declared'> = {
       if (!isSurveyed && missing !== 'error') return;
       const known = surveys ?? { servers: [], provider: undefined };
       const asked = { within, tooOld, missing, on: view.on };
-      yield* startingFaults(view, known, asked);
-      yield* serverFaults(view, known);
-      yield* correctedFaults(view, known, asked);
+      const { base } = view;
+      let compared: SurveyComparison | undefined;
+      const ofMain = (): SurveyComparison => {
+        compared ??= compareSurveys(base.estate, known, base.prices);
+        return compared;
+      };
+      yield* startingFaults(view, known, asked, ofMain);
+      yield* serverFaults(view, ofMain);
+      yield* correctedFaults(view, known, asked, ofMain);
       yield* adoptedFaults(view, known, asked);
     },
 };
 
 /** What a change starts from, and is otherwise. */
-function* startingFaults(view: ChangeView, surveys: Surveys, asked: Asked): Iterable<Violation> {
+function* startingFaults(
+  view: ChangeView,
+  surveys: Surveys,
+  asked: Asked,
+  ofMain: () => SurveyComparison,
+): Iterable<Violation> {
   const { changes, base, renames } = view;
   const starting = changes.filter(startsFromMain);
   if (starting.length === 0) return;
-  const compared = compareSurveys(base.estate, surveys, base.prices);
+  const compared = ofMain();
   const isMended = mendedBy(view, surveys);
   const nearby = nearbyOf(compared.differences);
   for (const change of starting) {
@@ -136,12 +147,10 @@ function* startingFaults(view: ChangeView, surveys: Surveys, asked: Asked): Iter
 }
 
 /** What a server takes along that nobody has declared, as it goes. */
-function* serverFaults({ changes, base }: ChangeView, surveys: Surveys): Iterable<Violation> {
-  const going = changes.filter(({ kind }) => kind === 'server-deleted' || kind === 'server-moved-site');
-  if (going.length === 0) return;
-  const compared = compareSurveys(base.estate, surveys, base.prices);
-  for (const change of going)
-    if ('before' in change) yield* undeclaredAt(change, change.before.name, compared);
+function* serverFaults({ changes }: ChangeView, ofMain: () => SurveyComparison): Iterable<Violation> {
+  for (const change of changes)
+    if (change.kind === 'server-deleted' || change.kind === 'server-moved-site')
+      yield* undeclaredAt(change, change.before.name, ofMain());
 }
 
 const moves: ReadonlySet<ChangeKind> = new Set<ChangeKind>([

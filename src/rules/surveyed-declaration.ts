@@ -4,7 +4,7 @@ import type { Change } from '../change/change.ts';
 import { baseName, baseSubject, type Renames } from '../change/renames.ts';
 import { thereAlready } from '../change/there-already.ts';
 import { type Estate, type FileSystem, type Subject, subjectKey } from '../estate/estate.ts';
-import { compareSurveys, type Surveys } from '../survey/compare.ts';
+import { compareSurveys, type SurveyComparison, type Surveys } from '../survey/compare.ts';
 import type { Difference } from '../survey/difference.ts';
 import type { Violation } from './rule.ts';
 import { type Asked, ageInGuest, ageOf, newestOf, seenOf, shownIn, undeclaredOn } from './survey-evidence.ts';
@@ -15,14 +15,12 @@ export function* correctedFaults(
   { changes, base }: ChangeView,
   surveys: Surveys,
   asked: Asked,
+  ofMain: () => SurveyComparison,
 ): Iterable<Violation> {
-  const corrected = changes.filter(
-    (change) => change.kind === 'volume-corrected' || change.kind === 'file-system-corrected',
-  );
-  if (corrected.length === 0) return;
-  const compared = compareSurveys(base.estate, surveys, base.prices);
-  for (const change of corrected) {
+  for (const change of changes) {
+    if (change.kind !== 'volume-corrected' && change.kind !== 'file-system-corrected') continue;
     const { before } = change;
+    const compared = ofMain();
     const [first] = before.kind === 'volume' ? [before.name] : membersOf(base.estate, before.on);
     if (first === undefined) continue;
     const which = `by which the size of ${change.subject.name} is corrected`;

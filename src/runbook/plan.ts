@@ -1,5 +1,5 @@
 /** Acts and what each must wait for, put in order. */
-import { reach } from './reach.ts';
+import { reach } from '../base/reach.ts';
 import type { Room, Sharing } from './room-search.ts';
 import { overfull, roomWaits } from './room-waits.ts';
 

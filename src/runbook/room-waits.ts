@@ -4,6 +4,7 @@
  * the same waits within the rooms, too.
  */
 
+import { reach } from '../base/reach.ts';
 import { mostEffort, type Room, Search, type Sharing } from './room-search.ts';
 
 export interface RoomWaits {
@@ -136,18 +137,8 @@ function waitsIn(
   rooms: ReadonlyMap<string, Room>,
 ): ReadonlyMap<string, readonly string[]> {
   const waits = new Map<string, string[]>();
-  const before = (key: string): ReadonlySet<string> => {
-    const seen = new Set<string>();
-    const ahead = [key];
-    for (let next = ahead.pop(); next !== undefined; next = ahead.pop()) {
-      for (const each of [...waitsOf(next), ...(waits.get(next) ?? [])]) {
-        if (seen.has(each)) continue;
-        seen.add(each);
-        ahead.push(each);
-      }
-    }
-    return seen;
-  };
+  const before = (key: string): ReadonlySet<string> =>
+    reach((each) => [...waitsOf(each), ...(waits.get(each) ?? [])], key);
   const given = new Map<string, { readonly key: string; left: bigint }[]>();
   const free = new Map<string, bigint>();
   const madeUpBy = new Map<string, readonly string[]>();

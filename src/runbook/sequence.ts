@@ -1,6 +1,7 @@
 /** Which acts are done before which, by whomever and however many at once. */
+
+import { reach } from '../base/reach.ts';
 import type { Placed } from './plan.ts';
-import { reach } from './reach.ts';
 
 export class Sequence {
   readonly #before = new Map<string, readonly string[]>();

@@ -1,4 +1,5 @@
 /** All that a survey shows on a disk, whether it can be declared or not: what is written over, or taken away, with it. */
+import { reach } from '../base/reach.ts';
 import type { DeclaredThings, FileSystem } from '../estate/estate.ts';
 import { disksUnder } from './match.ts';
 import { mountOf, ownSystem, startsFrom } from './own-system.ts';
@@ -37,16 +38,10 @@ export function contentsOf(survey: Survey, disk: SurveyedDevice): readonly Conte
 }
 
 /** A device, and all that it lies on. */
-function beneath(survey: Survey, name: string): readonly string[] {
-  const seen = new Set<string>();
-  const left = [name];
-  for (let next = left.pop(); next !== undefined; next = left.pop()) {
-    if (seen.has(next)) continue;
-    seen.add(next);
-    left.push(...(survey.deviceNamed.get(next)?.on ?? []));
-  }
-  return [...seen];
-}
+const beneath = (survey: Survey, name: string): readonly string[] => [
+  name,
+  ...reach((device) => survey.deviceNamed.get(device)?.on ?? [], name),
+];
 
 /** Encrypted, or of several: a partition alone holds nothing. */
 const isMade = (type: string): boolean => type !== 'disk' && type !== 'part';

@@ -672,11 +672,11 @@ export interface ScopeDeclaration11 {
   };
 }
 /**
- * A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.
+ * A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it or holds what main does not declare, or of which the survey is too old or missing; a server that would take along what nobody declared; and something declared as existing that a survey does not show.
  */
 export interface SurveyedAsDeclaredEntry {
   /**
-   * A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.
+   * A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it or holds what main does not declare, or of which the survey is too old or missing; a server that would take along what nobody declared; and something declared as existing that a survey does not show.
    */
   rule: 'surveyed-as-declared';
   name?: Name13;
